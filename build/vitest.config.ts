@@ -1,0 +1,32 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const node = (name: string, ...folders: string[]) => ({
+  extends: true as const,
+  test: { name, root, environment: 'node', include: folders.map((f) => `tests/${f}/**/*.test.{ts,tsx}`) },
+});
+
+export default defineConfig({
+  root,
+  test: {
+    projects: [
+      node('core', 'core', 'laws', 'reference', 'golden', 'rules'),
+      node('renderer', 'renderer'),
+      node('electron', 'electron'),
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          root,
+          environment: 'node',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/global-setup.ts'],
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});

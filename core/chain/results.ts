@@ -1,0 +1,82 @@
+import type { ControllerVerdict } from '../controller/stage';
+import type { EmfResult } from '../emf/stage';
+import type { FieldResult } from '../field/stage';
+import type { MagnetsResult } from '../magnets/stage';
+import type { Caution, Working } from '../problem';
+import type { WindingResult } from '../winding/stage';
+import type { WireResult } from '../wire/stage';
+
+/** The generator at one shaft speed, coil temperature settled. */
+export interface CurvePoint {
+  rpm: number;
+  dcVolts: number;
+  dcAmps: number;
+  dcWatts: number;
+  phaseAmps: number;
+  copperLoss: number;
+  diodeLoss: number;
+  cableLoss: number;
+  eddyLoss: number;
+  bearingLoss: number;
+  shaftWatts: number;
+  coilTemperature: number;
+}
+
+/** Turbine and generator together at one wind speed. */
+export interface MatchPoint {
+  wind: number;
+  rpm: number;
+  tipSpeedRatio: number;
+  dcVolts: number;
+  dcAmps: number;
+  dcWatts: number;
+  shaftWatts: number;
+  coilTemperature: number;
+  state: 'still' | 'idling' | 'charging' | 'stalled' | 'limited';
+}
+
+export interface Rated {
+  wind: number;
+  rpm: number;
+  dcVolts: number;
+  dcAmps: number;
+  dcWatts: number;
+  /** A/m² in the metal of one turn. */
+  currentDensity: number;
+  coilTemperature: number;
+  limitTemperature: number;
+}
+
+/** Everything `solve` works out. The keys of DESIGN's `solve --json` and, beside them, what the worksheets and the sheet draw. */
+export interface Results {
+  gap: { length: number; peak: number; fundamental: number; plate?: number };
+  coils: {
+    count: number;
+    wireLength: number;
+    wireMass: number;
+    fill: number;
+    fits: boolean;
+    coilResistance20: number;
+    phaseResistance20: number;
+    phaseResistance: number;
+    phaseInductance: number;
+    pegDistance?: number;
+    connections: { coil: number; phase: number; direction: 1 | -1 }[];
+  };
+  emf: {
+    peakPerRadPerSecond: number;
+    phaseRmsPer1000rpm: number;
+    lineRmsPer1000rpm: number;
+    distortion: number;
+    hertzPer1000rpm: number;
+  };
+  cutIn: { rpm: number; wind: number };
+  curve: CurvePoint[];
+  match: MatchPoint[];
+  rated: Rated;
+  year: { energy: number };
+  controller: ControllerVerdict[];
+  cautions: Caution[];
+  workings: Working[];
+  stages: { magnets: MagnetsResult; field: FieldResult; winding: WindingResult; wire: WireResult; emf: EmfResult };
+}

@@ -1,0 +1,48 @@
+import type { Caution } from '../problem';
+import type { DiscsSection } from './section';
+import type { MagnetsSection } from '../magnets/section';
+
+/**
+ * The gap field as odd harmonics of the electrical angle on a grid of nodes: plain data, so that it crosses to a worker and to a cache.
+ *
+ *   B_z(r, θ, z) = Σ bz[h][z][r] cos(n_h p θ)     B_θ(r, θ, z) = Σ bTheta[h][z][r] sin(n_h p θ)     p = poles / 2
+ */
+export interface GapSpectrum {
+  poles: number;
+  /** Harmonic orders n_h = 1, 3, 5 … */
+  orders: number[];
+  /** Chebyshev nodes over the winding's radii. [m] */
+  radii: number[];
+  /** Nodes over the copper's height, mid-plane z = 0. [m] */
+  heights: number[];
+  bz: number[][][];
+  bTheta: number[][][];
+}
+
+export interface FieldResult {
+  /** Magnet face to magnet face, or to the return plate; for a single disc twice the distance from its face to the mid-plane. [m] */
+  gapLength: number;
+  /** |B_z| at pitch radius, mid-plane, on the magnet's centre line. [T] */
+  peak: number;
+  /** b_1 at the same place. [T] */
+  fundamental: number;
+  /** Greatest mean flux density in the steel plate's section, steel only. [T] */
+  plate?: number;
+  /** Factor by which plate saturation weakens the field, 1 when it does not. [-] */
+  saturation: number;
+  /** Factor by which recoil permeability weakens the field. [-] */
+  recoil: number;
+  /** B_z round one pole pair at pitch radius and mid-plane. Electrical angle in rad, T. */
+  profile: { angle: number[]; bz: number[] };
+  spectrum: GapSpectrum;
+  cautions: Caution[];
+}
+
+/** What the field needs of the winding: where its copper can be. Turns, wire and load do not touch it. */
+export interface FieldRegion {
+  gapLength: number;
+  innerRadius: number;
+  outerRadius: number;
+  /** Half the height of all the copper. [m] */
+  halfHeight: number;
+}

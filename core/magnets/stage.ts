@@ -1,0 +1,10 @@
+import type { Caution } from '../problem';
+import type { MagnetsSection } from './section';
+
+export interface MagnetsResult {
+  /** Remanence at the magnets' temperature. [T] */
+  remanence: number;
+  /** Intrinsic coercivity at the magnets' temperature, where the grade gives one. [A/m] */
+  intrinsicCoercivity?: number;
+  cautions: Caution[];
+}

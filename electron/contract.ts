@@ -1,0 +1,59 @@
+/**
+ * What the renderer may ask of the machine it runs on. The window host answers over IPC, the served host over loopback or with the browser's
+ * own means. A file is known to the renderer by a token, never by its path.
+ */
+export interface OpenedFile {
+  token: string;
+  name: string;
+  text: string;
+}
+
+export type FileKind = 'gapwright' | 'pdf' | 'csv' | 'svg' | 'dxf';
+
+export interface MenuEntry {
+  id: string;
+  label: string;
+  /** As in `Ctrl+Shift+S`; the host turns Ctrl into ⌘ on macOS. */
+  shortcut?: string;
+  group: string;
+  enabled: boolean;
+}
+
+export interface Host {
+  /** Asks for a design; null when the user thinks better of it. */
+  openDesign(): Promise<OpenedFile | null>;
+  /** Writes a design back to where the token came from. */
+  saveDesign(token: string, text: string): Promise<void>;
+  /** Asks where, then writes; null when the user thinks better of it. */
+  saveDesignAs(suggestedName: string, text: string): Promise<{ token: string; name: string } | null>;
+  /** Asks where, then writes bytes that are not a design: a sheet, a cutting file, a table. */
+  exportFile(suggestedName: string, kind: FileKind, bytes: Uint8Array): Promise<{ name: string } | null>;
+  /** The text kept for recovery after a crash, if the last run left one. */
+  readRecovery(): Promise<string | null>;
+  /** Keeps, or with null forgets, the recovery text. */
+  writeRecovery(text: string | null): Promise<void>;
+  readSettings(): Promise<string | null>;
+  writeSettings(text: string): Promise<void>;
+  /** Tells the host whether closing would lose work. */
+  setUnsaved(unsaved: boolean): Promise<void>;
+  /** Gives the host the menu to show; a chosen entry comes back through `onMenu`. */
+  setMenu(entries: MenuEntry[]): Promise<void>;
+}
+
+export const hostCalls = {
+  openDesign: true,
+  saveDesign: true,
+  saveDesignAs: true,
+  exportFile: true,
+  readRecovery: true,
+  writeRecovery: true,
+  readSettings: true,
+  writeSettings: true,
+  setUnsaved: true,
+  setMenu: true,
+} satisfies Record<keyof Host, true>;
+
+/** What preload puts on `window.gapwrightHost` in the desktop window; absent in a browser. */
+export interface WindowHost extends Host {
+  onMenu(listener: (id: string) => void): () => void;
+}
