@@ -70,7 +70,8 @@ export interface Results {
     distortion: number;
     hertzPer1000rpm: number;
   };
-  cutIn: { rpm: number; wind: number };
+  /** null where the load is never reached: an open machine, or a speed past run-away. */
+  cutIn: { rpm: number | null; wind: number | null };
   curve: CurvePoint[];
   match: MatchPoint[];
   rated: Rated;

@@ -1,6 +1,4 @@
 import type { Caution } from '../problem';
-import type { DiscsSection } from './section';
-import type { MagnetsSection } from '../magnets/section';
 
 /**
  * The gap field as odd harmonics of the electrical angle on a grid of nodes: plain data, so that it crosses to a worker and to a cache.

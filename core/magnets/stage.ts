@@ -1,5 +1,4 @@
 import type { Caution } from '../problem';
-import type { MagnetsSection } from './section';
 
 export interface MagnetsResult {
   /** Remanence at the magnets' temperature. [T] */
