@@ -1,0 +1,107 @@
+import type { Problem } from '../problem';
+import type { Design } from './schema';
+
+/** Entries that are each in range but cannot stand together. Lengths in the messages are in mm, as a builder reads them. */
+export function geometryProblems(design: Design): Problem[] {
+  return [
+    ...magnetProblems(design),
+    ...layoutProblems(design),
+    ...wireProblems(design),
+    ...turbineProblems(design),
+    ...controllerProblems(design),
+  ];
+}
+
+const mm = (metres: number) => `${Number((metres * 1000).toPrecision(4))} mm`;
+const need = (ok: boolean, where: string, message: string): Problem[] => (ok ? [] : [{ where, message }]);
+
+function magnetProblems({ magnets, discs }: Design): Problem[] {
+  const { shape } = magnets;
+  if (shape.kind === 'sector') {
+    const pitch = (2 * Math.PI) / discs.poles;
+    return [
+      ...need(
+        shape.outerRadius > shape.innerRadius,
+        'magnets.shape.outerRadius',
+        `must be more than the inner radius of ${mm(shape.innerRadius)}; received ${mm(shape.outerRadius)}`,
+      ),
+      ...need(
+        shape.span <= pitch,
+        'magnets.shape.span',
+        `${discs.poles} sectors must fit one turn: at most ${pitch.toFixed(4)} rad; received ${shape.span.toFixed(4)} rad`,
+      ),
+    ];
+  }
+  const halfLength = (shape.kind === 'block' ? shape.radial : shape.diameter) / 2;
+  return need(
+    discs.pitchRadius > halfLength,
+    'discs.pitchRadius',
+    `must be more than half the magnet's radial length, ${mm(halfLength)}, or the magnets meet at the axle; received ${mm(discs.pitchRadius)}`,
+  );
+}
+
+function layoutProblems({ winding }: Design): Problem[] {
+  const { layout } = winding;
+  const at = (entry: string) => `winding.layout.${entry}`;
+  if (layout.kind === 'serpentine')
+    return [
+      ...need(
+        layout.outerRadius > layout.innerRadius + layout.legWidth,
+        at('outerRadius'),
+        `must be more than the inner radius and one leg width, ${mm(layout.innerRadius + layout.legWidth)}; received ${mm(layout.outerRadius)}`,
+      ),
+      ...need(
+        layout.legWidth < layout.innerRadius,
+        at('legWidth'),
+        `must be less than the inner radius of ${mm(layout.innerRadius)}; received ${mm(layout.legWidth)}`,
+      ),
+    ];
+  return [
+    ...need(
+      layout.holeOuterRadius > layout.holeInnerRadius,
+      at('holeOuterRadius'),
+      `must be more than the hole's inner radius of ${mm(layout.holeInnerRadius)}; received ${mm(layout.holeOuterRadius)}`,
+    ),
+    ...need(
+      layout.legWidth < layout.holeInnerRadius,
+      at('legWidth'),
+      `must be less than the hole's inner radius of ${mm(layout.holeInnerRadius)}, or the coil reaches the axle; received ${mm(layout.legWidth)}`,
+    ),
+  ];
+}
+
+function wireProblems({ winding, shelf }: Design): Problem[] {
+  const covered = (where: string, wire: { conductorDiameter: number; overallDiameter: number }) =>
+    need(
+      wire.overallDiameter >= wire.conductorDiameter,
+      `${where}.overallDiameter`,
+      `must be at least the conductor's ${mm(wire.conductorDiameter)}; received ${mm(wire.overallDiameter)}`,
+    );
+  return [...covered('winding.wire', winding.wire), ...(shelf ?? []).flatMap((reel, i) => covered(`shelf[${i}]`, reel))];
+}
+
+function turbineProblems({ turbine }: Design): Problem[] {
+  const rising = (turbine.curve ?? []).every(([ratio], i, all) => i === 0 || ratio > all[i - 1][0]);
+  return [
+    ...need(
+      turbine.runawayRatio > turbine.tipSpeedRatio,
+      'turbine.runawayRatio',
+      `must be more than the tip-speed ratio at the peak, ${turbine.tipSpeedRatio}; received ${turbine.runawayRatio}`,
+    ),
+    ...need(rising, 'turbine.curve', 'tip-speed ratios must rise from point to point'),
+  ];
+}
+
+function controllerProblems({ controller, load }: Design): Problem[] {
+  if (!controller)
+    return need(
+      load.kind !== 'tracker',
+      'controller',
+      'a maximum-power controller as load needs its data-sheet numbers: enter the controller section',
+    );
+  return need(
+    controller.maxInputVoltage > controller.minInputVoltage,
+    'controller.maxInputVoltage',
+    `must be more than the least input voltage, ${controller.minInputVoltage} V; received ${controller.maxInputVoltage} V`,
+  );
+}

@@ -1,0 +1,15 @@
+export type { Caution, Problem, Working } from './problem';
+export type { EntryMeta } from './entries';
+export { entryQuantities, resultQuantities } from './quantities';
+export type { EntryPath, Quantity, ResultPath, UnitKind } from './quantities';
+export type { Design } from './design/schema';
+export type { Reading } from './design/readings';
+export type { Reel } from './design/shelf';
+export { parseDesign, readDesign } from './design/parse';
+export type { Parsed } from './design/parse';
+export { serializeDesign } from './design/serialize';
+export { blankDesign, entryAt, kindDefaults, sectionDefaults } from './design/form';
+export type { FormEntry } from './design/form';
+export type { CurvePoint, MatchPoint, Rated, Results } from './chain/results';
+export type { ControllerVerdict } from './controller/stage';
+export type { Drawing, Layer, Point, Stroke } from './sheet/drawing';

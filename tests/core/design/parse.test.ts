@@ -1,0 +1,88 @@
+import { expect, test } from 'vitest';
+import { blankDesign, entryAt, kindDefaults, sectionDefaults } from '../../../core/design/form';
+import { parseDesign, readDesign } from '../../../core/design/parse';
+import type { Design } from '../../../core/design/schema';
+import { serializeDesign } from '../../../core/design/serialize';
+
+const problemsOf = (change: (design: Design & Record<string, unknown>) => void) => {
+  const design = structuredClone(blankDesign()) as Design & Record<string, unknown>;
+  change(design);
+  const parsed = readDesign(design);
+  return parsed.ok ? [] : parsed.problems.map((p) => `${p.where}: ${p.message}`);
+};
+
+test('the blank design is a good one and survives saving and opening', () => {
+  expect(parseDesign(serializeDesign(blankDesign()))).toEqual({ ok: true, design: blankDesign() });
+});
+
+test('a byte-order mark is no fault', () => {
+  expect(parseDesign(`\uFEFF${serializeDesign(blankDesign())}`).ok).toBe(true);
+});
+
+test.each<[string, (d: Design & Record<string, unknown>) => void, RegExp]>([
+  ['odd poles', (d) => void (d.discs.poles = 7), /^discs\.poles: must be an even number; received 7$/],
+  [
+    'negative clearance',
+    (d) => void (d.discs.runningClearance = -1e-3),
+    /^discs\.runningClearance: must be between 0\.0001 and 0\.02; received -0\.001$/,
+  ],
+  [
+    'text where a number belongs',
+    (d) => void (d.winding.turns = 'sixty' as never),
+    /^winding\.turns: must be a number between .*; received "sixty"$/,
+  ],
+  ['not a number', (d) => void (d.winding.turns = NaN), /^winding\.turns: must be a number/],
+  ['an unknown key', (d) => void (d.colour = 'red'), /^colour: is not an entry/],
+  ['an unknown key further down', (d) => void ((d.discs as Record<string, unknown>).pole = 4), /^discs\.pole: is not an entry/],
+  ['an unknown kind', (d) => void (d.load = { kind: 'kettle' } as never), /^load(\.kind)?: must be one of "battery", .*received/],
+  [
+    'an unknown word',
+    (d) => void (d.winding.connection = 'zigzag' as never),
+    /^winding\.connection: must be one of "star", "delta", "separate"; received "zigzag"$/,
+  ],
+  [
+    'a missing section',
+    (d) => void delete (d as Partial<Design>).site,
+    /^site: must be a object; received nothing$|^site: must be an object; received nothing$/,
+  ],
+  ['a newer version', (d) => void (d.version = 2 as never), /^version: this file is of version 2/],
+  ['another kind of file', (d) => void (d.kind = 'letter' as never), /^kind: must be "gapwright-design"; received "letter"$/],
+  [
+    'a coil turned inside out',
+    (d) => void (d.winding.layout = { ...d.winding.layout, holeOuterRadius: 0.05 } as never),
+    /^winding\.layout\.holeOuterRadius: must be more than .*104 mm; received 50 mm$/,
+  ],
+  ['magnets through the axle', (d) => void (d.discs.pitchRadius = 0.02), /^discs\.pitchRadius: must be more than half/],
+  [
+    'a covering thinner than nothing',
+    (d) => void (d.winding.wire.overallDiameter = 1e-3),
+    /^winding\.wire\.overallDiameter: must be at least/,
+  ],
+  ['a tracker without its controller', (d) => void (d.load = { kind: 'tracker' }), /^controller: a maximum-power controller/],
+])('%s is refused with the entry named', (_, change, expected) => {
+  const problems = problemsOf(change);
+  expect(problems).toHaveLength(1);
+  expect(problems[0]).toMatch(expected);
+});
+
+test.each(['', '{', '[]', 'null', '3', '{"kind":"gapwright-design"', '\u0000'])('text %j is refused and never throws', (text) => {
+  expect(parseDesign(text).ok).toBe(false);
+});
+
+test('a form knows range, default and choices of an entry, along the branch the design has taken', () => {
+  const design = blankDesign();
+  expect(entryAt('winding.turns', design)).toMatchObject({ optional: false, number: { min: 1, default: 60, whole: 'any' } });
+  expect(entryAt('magnets.shape.radial', design)?.number?.default).toBe(0.046);
+  expect(entryAt('magnets.shape.diameter', design)).toBeUndefined();
+  expect(entryAt('magnets.shape', design)?.choices).toEqual(['block', 'cylinder', 'sector']);
+  expect(entryAt('magnets.shape.kind', design)?.choices).toEqual(['block', 'cylinder', 'sector']);
+  expect(entryAt('magnets.intrinsicCoercivity', design)?.optional).toBe(true);
+  expect(entryAt('controller.maxPower', design)?.number?.max).toBe(1e5);
+  expect(entryAt('winding.connection', design)?.choices).toEqual(['star', 'delta', 'separate']);
+});
+
+test('every kind of every union has defaults that are in range', () => {
+  for (const path of ['magnets.shape', 'discs.backing', 'winding.layout', 'load'])
+    for (const kind of entryAt(path, blankDesign())?.choices ?? []) expect(kindDefaults(path, kind)).toMatchObject({ kind });
+  expect(sectionDefaults('controller')).toMatchObject({ maxPower: 1500 });
+});
