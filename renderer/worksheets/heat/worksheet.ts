@@ -1,0 +1,16 @@
+import type { Worksheet } from '../worksheet';
+import { Figure } from './figure';
+
+export const heat: Worksheet = {
+  id: 'heat',
+  title: 'Heat',
+  purpose: 'How hot the copper gets, and what gives way first.',
+  groups: [
+    { title: 'Surroundings', entries: ['surroundings.airTemperature', 'surroundings.magnetTemperature'] },
+    { title: 'Limits', entries: ['winding.wire.thermalClass', 'surroundings.formerLimit', 'magnets.maxTemperature'] },
+    { title: 'Copper', entries: ['winding.thickness', 'winding.wire.inHand', 'winding.wire.conductorDiameter', 'site.ratedWind'] },
+  ],
+  results: ['rated.coilTemperature', 'rated.limitTemperature', 'rated.currentDensity', 'coils.phaseResistance'],
+  cautions: ['surroundings', 'heat'],
+  Figure,
+};

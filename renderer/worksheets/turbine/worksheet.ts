@@ -1,0 +1,18 @@
+import type { Worksheet } from '../worksheet';
+import { Figure } from './figure';
+
+export const turbine: Worksheet = {
+  id: 'turbine',
+  title: 'Wind match',
+  purpose: 'Whether blades and generator suit each other in the wind the site has.',
+  groups: [
+    {
+      title: 'Wind wheel',
+      entries: ['turbine.rows', 'turbine.diameter', 'turbine.peakCp', 'turbine.tipSpeedRatio', 'turbine.runawayRatio'],
+    },
+    { title: 'Site', entries: ['site.ratedWind', 'site.gustWind', 'site.meanWind', 'site.weibullShape', 'site.airDensity'] },
+  ],
+  results: ['cutIn.wind', 'cutIn.rpm', 'rated.wind', 'rated.rpm', 'rated.dcWatts', 'year.energy'],
+  cautions: ['turbine', 'site'],
+  Figure,
+};

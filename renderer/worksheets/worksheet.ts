@@ -1,0 +1,35 @@
+import type { ComponentType } from 'react';
+import type { Design, Results } from '../../core';
+
+export interface EntryGroup {
+  title: string;
+  /** Paths of the design file; one that the design's kind of shape, layout or load does not have is left out. */
+  entries: string[];
+  /** Paths that may be left empty. */
+  optional?: string[];
+  /** A table to pick a group of entries from. */
+  preset?: 'grade' | 'wire' | 'diode' | 'battery';
+  /** Closed at first: what few people change. */
+  folded?: boolean;
+}
+
+export interface FigureProps {
+  design: Design;
+  results: Results;
+}
+
+/** One page of one idea. */
+export interface Worksheet {
+  id: string;
+  title: string;
+  /** What the page settles, in a line. */
+  purpose: string;
+  groups: EntryGroup[];
+  /** Paths of the results it owns. */
+  results: string[];
+  /** Beginnings of the entry paths whose cautions are shown here. */
+  cautions: string[];
+  Figure: ComponentType<FigureProps>;
+  /** Takes the place of the standard results column where the page is more than inputs and results. */
+  Panel?: ComponentType<FigureProps>;
+}
