@@ -118,13 +118,14 @@ const kinds: Record<UnitKind, Kind> = {
     results: (p) => (p.length === 'in' ? ['oz', 'lb'] : ['g', 'kg']),
   },
   speed: only('rpm', { rpm: { factor: rpm }, 'rad/s': { factor: 1 } }),
+  rpm: only('rpm', { rpm: { factor: 1 }, 'rad/s': { factor: 1 / rpm } }),
   windSpeed: only('m/s', winds),
   frequency: only('Hz', prefixed('Hz'), ['Hz']),
   currentDensity: only('A/mm²', { 'A/mm²': { factor: 1e6 }, 'A/mm2': { factor: 1e6 }, 'A/m²': { factor: 1 } }),
   density: only('kg/m³', { 'kg/m³': { factor: 1 }, 'kg/m3': { factor: 1 } }),
   emfConstant: only('V per 1000 rpm', { 'V per 1000 rpm': { factor: 1 / (1000 * rpm) } }, ['V per 1000 rpm']),
-  time: only('s', { s: { factor: 1 }, min: { factor: 60 }, h: { factor: 3600 } }, ['s', 'min', 'h']),
   price: only('', { '': { factor: 1 } }),
+  word: only('', { '': { factor: 1 } }),
 };
 
 const factorOf = (kind: UnitKind, name: string): Unit => kinds[kind].units[name] ?? { factor: 1 };

@@ -1,0 +1,41 @@
+import { desktop } from '../desktop';
+import { viewStore, type ViewState } from './view';
+import { whereKept } from './where-kept';
+
+const allowed: Partial<Record<keyof ViewState, readonly string[]>> = {
+  length: ['mm', 'in'],
+  wire: ['metric', 'awg'],
+  temperature: ['C', 'F'],
+  theme: ['system', 'light', 'dark'],
+  paper: ['a4', 'letter'],
+};
+
+/** The part of the view that is kept in the user's settings. */
+export function settingsOf(view: ViewState): Partial<ViewState> {
+  return Object.fromEntries(Object.entries(view).filter(([key]) => whereKept[key as keyof ViewState] === 'settings'));
+}
+
+/** Settings from their text; what is unknown or out of place is left at its default. */
+export function settingsFrom(text: string | null, worksheets: readonly string[]): Partial<ViewState> {
+  let value: unknown;
+  try {
+    value = JSON.parse(text ?? '{}');
+  } catch {
+    return {};
+  }
+  if (typeof value !== 'object' || value === null) return {};
+  const choices: Partial<Record<string, readonly string[]>> = { ...allowed, worksheet: worksheets };
+  return Object.fromEntries(Object.entries(value).filter(([key, v]) => typeof v === 'string' && choices[key]?.includes(v)));
+}
+
+/** Reads the settings, then keeps them as they change. */
+export async function startSettings(worksheets: readonly string[]): Promise<void> {
+  viewStore.setState(settingsFrom(await desktop.readSettings().catch(() => null), worksheets));
+  let written = JSON.stringify(settingsOf(viewStore.getState()));
+  viewStore.subscribe((view) => {
+    const text = JSON.stringify(settingsOf(view));
+    if (text === written) return;
+    written = text;
+    void desktop.writeSettings(text).catch(() => undefined);
+  });
+}

@@ -1,0 +1,48 @@
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import type { UnitPreferences } from '../units';
+
+export type ThemeChoice = 'system' | 'light' | 'dark';
+export type Paper = 'a4' | 'letter';
+
+export interface Message {
+  severity: 'success' | 'error';
+  text: string;
+  /** Details one to a line. */
+  lines?: string[];
+}
+
+export interface ViewState extends UnitPreferences {
+  theme: ThemeChoice;
+  paper: Paper;
+  worksheet: string;
+  message: Message | null;
+  /** The result whose working is open. */
+  working: string | null;
+  /** A choice to make before something is lost, or a list to choose from. */
+  dialog: { kind: 'discard'; go: () => void } | { kind: 'demos' } | { kind: 'recovery'; text: string } | null;
+}
+
+export const viewStore = createStore<ViewState>(() => ({
+  length: 'mm',
+  wire: 'metric',
+  temperature: 'C',
+  theme: 'system',
+  paper: 'a4',
+  worksheet: 'magnets',
+  message: null,
+  working: null,
+  dialog: null,
+}));
+
+export function useView<T>(select: (state: ViewState) => T): T {
+  return useStore(viewStore, select);
+}
+
+export function setView(change: Partial<ViewState>): void {
+  viewStore.setState(change);
+}
+
+export function unitPreferences({ length, wire, temperature }: ViewState): UnitPreferences {
+  return { length, wire, temperature };
+}
