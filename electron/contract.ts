@@ -22,6 +22,8 @@ export interface MenuEntry {
 export interface Host {
   /** Asks for a design; null when the user thinks better of it. */
   openDesign(): Promise<OpenedFile | null>;
+  /** The design that the system asked the program to open, by a double click or on the command line; null when there is none (any more). */
+  takeWaitingDesign(): Promise<OpenedFile | null>;
   /** Writes a design back to where the token came from. */
   saveDesign(token: string, text: string): Promise<void>;
   /** Asks where, then writes; null when the user thinks better of it. */
@@ -42,6 +44,7 @@ export interface Host {
 
 export const hostCalls = {
   openDesign: true,
+  takeWaitingDesign: true,
   saveDesign: true,
   saveDesignAs: true,
   exportFile: true,
@@ -55,5 +58,6 @@ export const hostCalls = {
 
 /** What preload puts on `window.gapwrightHost` in the desktop window; absent in a browser. */
 export interface WindowHost extends Host {
+  /** The id `design-waiting` is the host's own: time to call `takeWaitingDesign`. Every other id is one that `setMenu` gave. */
   onMenu(listener: (id: string) => void): () => void;
 }
