@@ -1,0 +1,85 @@
+#!/usr/bin/env node
+// Builds the app into dist/. Usage: node build/build.mjs [renderer] [window] [served] [cli]   (all of them when none is named)
+import { existsSync, readdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { build } from 'vite';
+
+// Under a test runner this may be 'test', and React would come in its development build.
+process.env.NODE_ENV = 'production';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const at = (...parts) => path.join(root, ...parts);
+const logLevel = 'warn';
+
+/** Built aside and moved into place, so that whoever runs dist/ meanwhile meets the old one or the new one, never half of one. */
+async function aside(target, work) {
+  const temporary = at('dist', `.${target}-${process.pid}`);
+  try {
+    await work(temporary);
+    replaceFolder(temporary, at('dist', target));
+  } finally {
+    rmSync(temporary, { recursive: true, force: true });
+  }
+}
+
+function replaceFolder(made, target) {
+  rmSync(target, { recursive: true, force: true });
+  try {
+    renameSync(made, target);
+  } catch (error) {
+    if (!existsSync(target)) throw error; // otherwise another build of the same sources was quicker
+  }
+}
+
+const renderer = () => aside('renderer', (outDir) => build({ configFile: at('build/vite.config.ts'), logLevel, build: { outDir } }));
+
+const bundles = (target, ...names) =>
+  aside(target, async (outDir) => {
+    for (const name of names) await bundle(at('electron', target, `${name}.ts`), outDir, name);
+  });
+
+/** One self-contained CommonJS file for Node or Electron. */
+function bundle(entry, outDir, name) {
+  return build({
+    configFile: false,
+    root,
+    logLevel,
+    build: {
+      ssr: entry,
+      outDir,
+      emptyOutDir: false,
+      target: 'node20',
+      minify: false,
+      rolldownOptions: { external: ['electron', /^node:/], output: { format: 'cjs', entryFileNames: `${name}.cjs`, codeSplitting: false } },
+    },
+    ssr: { noExternal: true },
+  });
+}
+
+const targets = {
+  renderer,
+  window: () => bundles('window', 'main', 'preload'),
+  served: () => bundles('served', 'server'),
+  cli: () => bundles('cli', 'main'),
+};
+
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => !(name in targets));
+if (unknown.length) {
+  console.error(`build: there is no ${unknown.join(', ')}; there are ${Object.keys(targets).join(', ')}`);
+  process.exit(1);
+}
+const names = asked.length ? asked : Object.keys(targets);
+for (const name of names) await targets[name]();
+for (const name of names) printSizes(name);
+
+function printSizes(target) {
+  const rows = readdirSync(at('dist', target), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && /\.(js|cjs|css|html)$/.test(entry.name))
+    .map((entry) => path.join(entry.parentPath, entry.name))
+    .map((file) => ({ file: path.relative(root, file), kilobytes: gzipSync(readFileSync(file)).length / 1000 }))
+    .sort((a, b) => b.kilobytes - a.kilobytes);
+  for (const { file, kilobytes } of rows) console.log(`${kilobytes.toFixed(1).padStart(8)} kB gz  ${file}`);
+}

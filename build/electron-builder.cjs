@@ -1,0 +1,28 @@
+const { version: electronVersion } = require('electron/package.json');
+
+/** @type {import('electron-builder').Configuration} */
+module.exports = {
+  appId: 'org.gapwright.app',
+  productName: 'Gapwright',
+  copyright: 'MIT licence',
+  directories: { output: 'release', buildResources: 'assets' },
+  files: ['dist/window/**', 'dist/renderer/**', 'package.json', 'LICENSE', '!node_modules'],
+  asar: true,
+  npmRebuild: false,
+  electronVersion,
+  fileAssociations: [{ ext: 'gapwright', name: 'Gapwright design', mimeType: 'application/x-gapwright+json', role: 'Editor' }],
+  electronFuses: {
+    runAsNode: false,
+    enableCookieEncryption: true,
+    enableNodeOptionsEnvironmentVariable: false,
+    enableNodeCliInspectArguments: false,
+    enableEmbeddedAsarIntegrityValidation: true,
+    onlyLoadAppFromAsar: true,
+    grantFileProtocolExtraPrivileges: false,
+  },
+  linux: { target: ['AppImage', 'deb'], category: 'Engineering', maintainer: 'The Gapwright founders' },
+  win: { target: ['nsis'] },
+  nsis: { oneClick: false, allowToChangeInstallationDirectory: true },
+  mac: { target: ['dmg'], category: 'public.app-category.utilities' },
+  publish: null,
+};

@@ -1,0 +1,27 @@
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+const at = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url));
+const empty = at('build/empty.ts');
+
+/** The renderer: `vite build` for the app, plain `vite` for work on it in a browser. */
+export default defineConfig({
+  root: at('renderer'),
+  base: './',
+  cacheDir: at('node_modules/.cache/vite'),
+  plugins: [react()],
+  // The PDF writer's optional readers of HTML and SVG are never used here.
+  resolve: { alias: { html2canvas: empty, canvg: empty, dompurify: empty } },
+  worker: { format: 'es' },
+  server: { host: '127.0.0.1' },
+  build: {
+    outDir: at('dist/renderer'),
+    emptyOutDir: true,
+    target: 'chrome120',
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 2000,
+    reportCompressedSize: false,
+  },
+});

@@ -1,0 +1,126 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { fieldProbe, netlistOf, parseDesign, type Problem, sheetPdf, solve, solveSummary } from '../../core/index';
+import { reason } from '../whole-file';
+import { fieldTable, pointsFrom } from './points';
+import { reportOf } from './report';
+
+/** A design that cannot be worked out; everything else that goes wrong is a plain Error. */
+class BadDesign extends Error {
+  constructor(file: string, problems: Problem[]) {
+    super(problems.map(({ where, message }) => `${where || path.basename(file)}: ${message}`).join('; '));
+  }
+}
+
+interface Command {
+  usage: string;
+  does: string;
+  /** How many words follow the command's name. */
+  words: number;
+  flags: readonly string[];
+  /** Gives what goes to standard output. */
+  run(words: string[], flags: ReadonlySet<string>): string;
+}
+
+const commands: Record<string, Command> = {
+  solve: {
+    usage: 'solve FILE [--json]',
+    does: 'every result, as a table or as JSON',
+    words: 1,
+    flags: ['--json'],
+    run: ([file], flags) => {
+      const results = solve(designIn(file!));
+      return flags.has('--json') ? `${JSON.stringify(solveSummary(results), null, 2)}\n` : reportOf(results);
+    },
+  },
+  sheet: {
+    usage: 'sheet FILE OUT.pdf',
+    does: 'the winding sheet, as PDF on A4',
+    words: 2,
+    flags: [],
+    run: ([file, out]) => {
+      const design = designIn(file!);
+      const date = new Date().toISOString().slice(0, 10);
+      const pdf = sheetPdf(design, solve(design), { paper: 'a4', fileName: path.basename(file!), date, fontBase64: font() });
+      write(out!, pdf);
+      return '';
+    },
+  },
+  probe: {
+    usage: 'probe FILE POINTS.csv',
+    does: 'x,y,z in m -> x,y,z,Bx,By,Bz in m and T, as CSV',
+    words: 2,
+    flags: [],
+    run: ([file, points]) => {
+      const field = fieldProbe(designIn(file!));
+      return fieldTable(pointsFrom(read(points!), path.basename(points!)), field);
+    },
+  },
+  netlist: {
+    usage: 'netlist FILE',
+    does: 'generator, rectifier, cable and load for a circuit simulator',
+    words: 1,
+    flags: [],
+    run: ([file]) => netlistOf(designIn(file!)),
+  },
+};
+
+/** Runs one command line and gives what it prints; throws when it cannot. */
+export function run(args: string[]): string {
+  const [name, ...rest] = args;
+  if (name === '--help' || name === 'help') return help();
+  if (name === undefined) throw new Error(`name a command: ${Object.keys(commands).join(', ')} (--help tells more)`);
+  const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  if (!command) throw new Error(`there is no command ${JSON.stringify(name)}; there are ${Object.keys(commands).join(', ')}`);
+  const flags = new Set(rest.filter((word) => word.startsWith('--')));
+  const words = rest.filter((word) => !word.startsWith('--'));
+  const strange = [...flags].find((flag) => !command.flags.includes(flag));
+  if (strange) throw new Error(`${name} has no option ${strange}; usage: ${command.usage}`);
+  if (words.length !== command.words) throw new Error(`usage: ${command.usage}`);
+  return command.run(words, flags);
+}
+
+/** What is told, and with which exit code: 2 for a bad design, 1 for anything else. */
+export function failure(error: unknown): { message: string; exitCode: 1 | 2 } {
+  const message = error instanceof Error ? error.message : String(error);
+  return { message: message.replace(/\s*\n\s*/g, ' '), exitCode: error instanceof BadDesign ? 2 : 1 };
+}
+
+function help(): string {
+  const rows = Object.values(commands).map(({ usage, does }) => `  ${usage.padEnd(24)}${does}`);
+  return [
+    'gapwright COMMAND FILE …',
+    '',
+    ...rows,
+    '',
+    'Exit code 2: the design is bad, standard error names the entry. 1: anything else.',
+    '',
+  ].join('\n');
+}
+
+function designIn(file: string) {
+  const parsed = parseDesign(read(file));
+  if (!parsed.ok) throw new BadDesign(file, parsed.problems);
+  return parsed.design;
+}
+
+function read(file: string): string {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch (error) {
+    throw new Error(`${file}: ${reason(error)}`);
+  }
+}
+
+function write(file: string, bytes: Uint8Array): void {
+  try {
+    writeFileSync(file, bytes);
+  } catch (error) {
+    throw new Error(`${file}: ${reason(error)}`);
+  }
+}
+
+/** The sheet's type, which stands in the source tree beside dist/. */
+function font(): string {
+  return readFileSync(path.join(__dirname, '../../assets/fonts/DejaVuSans.ttf')).toString('base64');
+}
