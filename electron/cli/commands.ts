@@ -40,7 +40,7 @@ const commands: Record<string, Command> = {
     flags: [],
     run: ([file, out]) => {
       const design = designIn(file!);
-      const date = new Date().toISOString().slice(0, 10);
+      const date = new Date().toLocaleDateString('sv-SE'); // the local day, year first
       const pdf = sheetPdf(design, solve(design), { paper: 'a4', fileName: path.basename(file!), date, fontBase64: font() });
       write(out!, pdf);
       return '';
