@@ -1,0 +1,96 @@
+import type { MagnetShape } from '../magnets/section';
+import { type FieldFunction, type FieldInto, shapeModel } from '../magnets/shapes';
+import { type BodyStack, bodyStack } from './images';
+import type { DiscsSection } from './section';
+
+/** Magnets on their discs, with their images: all that is needed to sum a field. */
+export interface FieldSource {
+  /** Field of one magnet of the given height, 1 T, in its own frame. */
+  fieldOf(axial: number): FieldInto;
+  stack: BodyStack;
+  remanence: number;
+  poles: number;
+  /** Distance of a magnet's origin from the axle; 0 for shapes drawn about the axle. [m] */
+  offset: number;
+  pitchRadius: number;
+}
+
+/** The most sets of images taken; a stack that has not settled by then is shorter than a pole and far outside what can be built. */
+export const MOST_SETS = 80;
+/** Images are taken until the last set changes the field by less than this share. */
+export const IMAGE_TOLERANCE = 1e-6;
+
+/**
+ * The field's source for a shape of magnet on its discs.
+ *
+ * @param shape      Magnet. [m]
+ * @param remanence  Remanence, corrections for recoil and saturation included. [T]
+ * @param discs      Arrangement, poles, pitch radius and backing. [-]
+ * @param gapLength  Gap. [m]
+ * @returns          Source. [-]
+ *
+ * Source    images.ts.
+ * Checked   tests/reference/field-rotors.test.ts
+ */
+export function fieldSource(shape: MagnetShape, remanence: number, discs: DiscsSection, gapLength: number): FieldSource {
+  const model = shapeModel(shape);
+  return {
+    fieldOf: (axial) => model.fieldInto(shape, axial),
+    stack: bodyStack(discs.arrangement, discs.backing.kind === 'steel', gapLength, shape.axial),
+    remanence,
+    poles: discs.poles,
+    offset: model.onAxle ? 0 : discs.pitchRadius,
+    pitchRadius: discs.pitchRadius,
+  };
+}
+
+/**
+ * Flux density anywhere in front of the steel, by direct sum over all magnets and images.
+ *
+ * @param source  Magnets and images. [-]
+ * @returns       Function of x, y, z (axle z, winding's middle z = 0, magnet 0 on +x with its polarisation along +z). [m] → [T]
+ *
+ * Omits     leakage behind steel: zero is returned there.
+ * Source    superposition.
+ * Checked   tests/reference/field-rotors.test.ts
+ */
+export function directField(source: FieldSource): FieldFunction {
+  const { poles, offset, remanence, stack } = source;
+  const angles = Array.from({ length: poles }, (_, m) => (2 * Math.PI * m) / poles);
+  const cosines = angles.map(Math.cos);
+  const sines = angles.map(Math.sin);
+  const local = new Float64Array(3);
+  const addSet = (k: number, x: number, y: number, z: number, out: [number, number, number]): boolean => {
+    const bodies = stack.set(k);
+    for (const body of bodies) {
+      const into = source.fieldOf(body.axial);
+      for (let m = 0; m < poles; m++) {
+        local.fill(0);
+        into(
+          x * cosines[m] + y * sines[m] - offset,
+          y * cosines[m] - x * sines[m],
+          z - body.zCentre,
+          m % 2 === 0 ? remanence : -remanence,
+          local,
+        );
+        out[0] += local[0] * cosines[m] - local[1] * sines[m];
+        out[1] += local[0] * sines[m] + local[1] * cosines[m];
+        out[2] += local[2];
+      }
+    }
+    return bodies.length > 0;
+  };
+  // How many sets count is settled once, under a magnet; farther images are smoother still.
+  const trial: [number, number, number] = [0, 0, 0];
+  let sets = 0;
+  for (let before = 0; sets < MOST_SETS && addSet(sets, source.pitchRadius, 0, 0, trial); sets++) {
+    if (sets > 0 && Math.abs(trial[2] - before) < IMAGE_TOLERANCE * Math.abs(trial[2])) break;
+    before = trial[2];
+  }
+  return (x, y, z) => {
+    const out: [number, number, number] = [0, 0, 0];
+    if (z < stack.steelBelow || z > stack.steelAbove) return out;
+    for (let k = 0; k <= sets && addSet(k, x, y, z, out); k++);
+    return out;
+  };
+}
