@@ -56,7 +56,7 @@ const reasons: Record<string, string> = {
   EACCES: 'this folder or file may not be written to',
   EPERM: 'this folder or file may not be written to',
   EROFS: 'the disk is read-only',
-  ENOENT: 'it is not there (any more)',
+  ENOENT: 'there is no such file or folder',
   EISDIR: 'a folder has this name',
   EBUSY: 'another program holds the file',
 };

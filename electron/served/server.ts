@@ -77,6 +77,7 @@ async function respond(request: IncomingMessage, standing: Standing): Promise<St
   const { port, key, pages } = standing;
   const named = request.headers.host ?? '';
   if (named !== `127.0.0.1:${port}` && named !== `localhost:${port}`) return plain(403, `This program answers only at 127.0.0.1:${port}.`);
+  if (!URL.canParse(request.url ?? '/', `http://${named}`)) return plain(400, 'This address cannot be read.');
   const { pathname, searchParams } = new URL(request.url ?? '/', `http://${named}`);
   if (request.method === 'POST') return respondToCall(request, pathname, standing);
   if (request.method !== 'GET' && request.method !== 'HEAD') return plain(405, 'Only pages are to be had here.');

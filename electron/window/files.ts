@@ -16,7 +16,7 @@ const kindNames: Record<FileKind, string> = {
 
 type DesignFiles = Pick<Host, 'openDesign' | 'saveDesign' | 'saveDesignAs' | 'exportFile'> & {
   /** For a path that the system named, not the page. */
-  openPath(file: string): Promise<OpenedFile>;
+  openPath: (file: string) => Promise<OpenedFile>;
 };
 
 /** Open and save. The page holds a token for each file and never learns where the file lies. */

@@ -1,0 +1,309 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { hostCalls } from '../../electron/contract';
+import { type ElectronDouble, electronDouble } from './electron-double';
+
+let electron: ElectronDouble;
+let folder: string;
+
+beforeEach(() => {
+  folder = mkdtempSync(path.join(tmpdir(), 'gapwright-window-'));
+});
+afterEach(() => {
+  rmSync(folder, { recursive: true, force: true });
+  vi.doUnmock('electron');
+  vi.resetModules();
+});
+
+/** Boots the real main.ts on a fresh double. */
+async function boot(argv: string[] = [], lock = true): Promise<void> {
+  electron = electronDouble();
+  electron.state.lock = lock;
+  electron.state.paths['appData'] = folder;
+  vi.doMock('electron', () => electron.module);
+  const before = process.argv;
+  process.argv = ['electron', '.', ...argv];
+  await import('../../electron/window/main');
+  process.argv = before;
+  await electron.state.ready;
+}
+
+const window = () => electron.windows[0]!;
+const ask = (call: string, ...args: unknown[]) => electron.invoke(call, window().webContents.mainFrame, ...args);
+const fileAt = (name: string, text = '{}') => {
+  const file = path.join(folder, name);
+  writeFileSync(file, text);
+  return file;
+};
+
+test('the page is sandboxed, isolated and without Node', async () => {
+  await boot();
+  expect(electron.state.sandboxed).toBe(true);
+  expect(window().options.webPreferences).toMatchObject({
+    sandbox: true,
+    contextIsolation: true,
+    nodeIntegration: false,
+    webviewTag: false,
+  });
+  expect(window().address).toBe('app://bundle/');
+  expect(electron.state.schemes).toEqual([
+    { scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true, codeCache: true } },
+  ]);
+});
+
+test('the page can go nowhere, open nothing, embed nothing and download nothing', async () => {
+  await boot();
+  const page = window().webContents;
+  for (const name of ['will-navigate', 'will-frame-navigate', 'will-redirect', 'will-attach-webview']) {
+    const event = { preventDefault: vi.fn() };
+    page.emit(name, event, 'https://example.org/');
+    expect(event.preventDefault, name).toHaveBeenCalledOnce();
+  }
+  expect(page.openHandler!({ url: 'https://example.org/' } as Electron.HandlerDetails)).toEqual({ action: 'deny' });
+  const download = { preventDefault: vi.fn() };
+  electron.defaultSession.emit('will-download', download);
+  expect(download.preventDefault).toHaveBeenCalledOnce();
+});
+
+test('no permission is granted', async () => {
+  await boot();
+  const answered = vi.fn();
+  electron.permissions.request!({} as Electron.WebContents, 'geolocation', answered, {} as Electron.PermissionRequest);
+  expect(answered).toHaveBeenCalledWith(false);
+  expect(electron.permissions.check!(null, 'media', '', {} as Electron.PermissionCheckHandlerHandlerDetails)).toBe(false);
+  expect(electron.permissions.device!({} as Electron.DevicePermissionHandlerHandlerDetails)).toBe(false);
+});
+
+test('a second start leaves the first one its window', async () => {
+  await boot([], false);
+  expect(electron.windows).toHaveLength(0);
+  expect(electron.state.quits).toBe(1);
+});
+
+test('every call of the contract is answered, and only to the page itself', async () => {
+  await boot();
+  expect(electron.calls().sort()).toEqual(Object.keys(hostCalls).sort());
+  const strangers = [null, { url: 'app://bundle/index.html' }, { url: 'https://example.org/' }];
+  for (const call of electron.calls()) {
+    for (const frame of strangers) expect(await electron.invoke(call, frame)).toEqual({ error: 'This page may not ask that.' });
+  }
+  const frame = window().webContents.mainFrame;
+  frame.url = 'https://example.org/';
+  expect(await electron.invoke('readRecovery', frame)).toEqual({ error: 'This page may not ask that.' });
+});
+
+test('every call refuses arguments of the wrong kind or number', async () => {
+  await boot();
+  const wrong: Record<string, unknown[][]> = {
+    openDesign: [['/etc/passwd']],
+    takeWaitingDesign: [[1]],
+    saveDesign: [[], ['token'], [1, 'text'], ['token', null], ['token', 'x'.repeat(4_000_001)]],
+    saveDesignAs: [
+      ['../x', 'text'],
+      ['a\\b', 'text'],
+      ['', 'text'],
+      ['a', {}],
+      ['a\u0000', 'text'],
+    ],
+    exportFile: [
+      ['a', 'exe', new Uint8Array()],
+      ['a', 'pdf', 'text'],
+      ['a/b', 'pdf', new Uint8Array()],
+      ['a', 'pdf'],
+    ],
+    readRecovery: [[1]],
+    writeRecovery: [[], [1], [undefined]],
+    readSettings: [[{}]],
+    writeSettings: [[null], [3]],
+    setUnsaved: [['yes'], []],
+    setMenu: [['x'], [[null]], [[{ id: 1 }]], [[{ id: 'a', label: 'b', group: 'c', enabled: 'yes' }]], [Array(501).fill(null)]],
+  };
+  expect(Object.keys(wrong).sort()).toEqual(Object.keys(hostCalls).sort());
+  for (const [call, lists] of Object.entries(wrong)) {
+    for (const args of lists)
+      expect(await ask(call, ...args), `${call}(${JSON.stringify(args).slice(0, 60)})`).toEqual({ error: expect.any(String) as string });
+  }
+  expect(electron.asked).toEqual({ open: [], save: [], message: [] });
+});
+
+test('an opened design is known to the page by name and token, and saved back to where it came from', async () => {
+  await boot();
+  const file = fileAt('shed.gapwright', '{"a":1}');
+  electron.answers.open = { canceled: false, filePaths: [file] };
+  const { value } = (await ask('openDesign')) as { value: { token: string; name: string; text: string } };
+  expect(value).toMatchObject({ name: 'shed.gapwright', text: '{"a":1}' });
+  expect(JSON.stringify(value)).not.toContain(folder);
+  expect(await ask('saveDesign', value.token, '{"a":2}')).toEqual({ value: null });
+  expect(readFileSync(file, 'utf8')).toBe('{"a":2}');
+});
+
+test('thinking better of it opens and saves nothing', async () => {
+  await boot();
+  expect(await ask('openDesign')).toEqual({ value: null });
+  expect(await ask('saveDesignAs', 'a.gapwright', '{}')).toEqual({ value: null });
+  expect(await ask('exportFile', 'a.pdf', 'pdf', new Uint8Array([1]))).toEqual({ value: null });
+  expect(readdirSync(folder)).toEqual([]);
+});
+
+test('a token nobody gave writes nothing', async () => {
+  await boot();
+  expect(await ask('saveDesign', path.join(folder, 'x.gapwright'), '{}')).toEqual({
+    error: expect.stringContaining('choose a place') as string,
+  });
+  expect(readdirSync(folder)).toEqual([]);
+});
+
+test('a name without its ending gets it, and asks once more before it replaces a file', async () => {
+  await boot();
+  fileAt('plan.gapwright', 'old');
+  electron.answers.save = { canceled: false, filePath: path.join(folder, 'plan') };
+  expect(await ask('saveDesignAs', 'plan.gapwright', 'new')).toEqual({ value: null });
+  expect(readFileSync(path.join(folder, 'plan.gapwright'), 'utf8')).toBe('old');
+  electron.answers.message = 1;
+  expect(await ask('saveDesignAs', 'plan.gapwright', 'new')).toEqual({
+    value: { name: 'plan.gapwright', token: expect.any(String) as string },
+  });
+  expect(readFileSync(path.join(folder, 'plan.gapwright'), 'utf8')).toBe('new');
+});
+
+test('bytes go out as they came', async () => {
+  await boot();
+  electron.answers.save = { canceled: false, filePath: path.join(folder, 'sheet.pdf') };
+  const bytes = new Uint8Array([37, 80, 68, 70, 0, 255]);
+  expect(await ask('exportFile', 'sheet.pdf', 'pdf', bytes)).toEqual({ value: { name: 'sheet.pdf' } });
+  expect(new Uint8Array(readFileSync(path.join(folder, 'sheet.pdf')))).toEqual(bytes);
+});
+
+test('a save that fails is an error in words, leaves the old file and no rubbish', async () => {
+  await boot();
+  mkdirSync(path.join(folder, 'taken.gapwright'));
+  fileAt('taken.gapwright/inside', 'old');
+  electron.answers.save = { canceled: false, filePath: path.join(folder, 'taken.gapwright') };
+  expect(await ask('saveDesignAs', 'taken.gapwright', 'new')).toEqual({
+    error: expect.stringMatching(/^Could not write taken\.gapwright: .+ unchanged\.$/) as string,
+  });
+  expect(readdirSync(folder)).toEqual(['taken.gapwright']);
+  electron.answers.save = { canceled: false, filePath: path.join(folder, 'gone', 'x.gapwright') };
+  expect(await ask('saveDesignAs', 'x.gapwright', 'new')).toEqual({ error: expect.stringContaining('no such file or folder') as string });
+});
+
+test('a file that is no text, too large or not there is refused in words', async () => {
+  await boot();
+  const refuse = async (file: string) => {
+    electron.answers.open = { canceled: false, filePaths: [file] };
+    return ((await ask('openDesign')) as { error: string }).error;
+  };
+  const binary = path.join(folder, 'picture.gapwright');
+  writeFileSync(binary, new Uint8Array([0xff, 0xd8, 0xff]));
+  expect(await refuse(binary)).toBe('Could not open picture.gapwright: it is not a text file.');
+  expect(await refuse(fileAt('long.gapwright', ' '.repeat(4_000_001)))).toContain('too large');
+  expect(await refuse(path.join(folder, 'none.gapwright'))).toContain('there is no such file');
+});
+
+test('saving through a link replaces the file it points to', async () => {
+  await boot();
+  const file = fileAt('real.gapwright', 'old');
+  const link = path.join(folder, 'link.gapwright');
+  symlinkSync(file, link);
+  electron.answers.open = { canceled: false, filePaths: [link] };
+  const { value } = (await ask('openDesign')) as { value: { token: string } };
+  await ask('saveDesign', value.token, 'new');
+  expect(readFileSync(file, 'utf8')).toBe('new');
+  expect(readFileSync(link, 'utf8')).toBe('new');
+});
+
+test('saves asked for together land in their order', async () => {
+  await boot();
+  const file = fileAt('plan.gapwright');
+  electron.answers.open = { canceled: false, filePaths: [file] };
+  const { value } = (await ask('openDesign')) as { value: { token: string } };
+  await Promise.all(Array.from({ length: 20 }, (_, n) => ask('saveDesign', value.token, `${n}`)));
+  expect(readFileSync(file, 'utf8')).toBe('19');
+  expect(readdirSync(folder)).toEqual(['plan.gapwright']);
+});
+
+test('recovery and settings outlive the program, in the application data', async () => {
+  await boot();
+  expect(await ask('readRecovery')).toEqual({ value: null });
+  expect(await ask('readSettings')).toEqual({ value: null });
+  await ask('writeRecovery', 'half a design');
+  await ask('writeSettings', '{"units":"inch"}');
+  vi.resetModules();
+  await boot();
+  expect(await ask('readRecovery')).toEqual({ value: 'half a design' });
+  expect(await ask('readSettings')).toEqual({ value: '{"units":"inch"}' });
+  await ask('writeRecovery', null);
+  expect(await ask('readRecovery')).toEqual({ value: null });
+});
+
+test('closing asks only while something is unsaved', async () => {
+  await boot();
+  expect(window().tryToClose()).toBe(true);
+  await ask('setUnsaved', true);
+  electron.answers.message = 0;
+  expect(window().tryToClose()).toBe(false);
+  expect(electron.asked.message).toHaveLength(1);
+  expect(window().destroyed).toBe(false);
+  await ask('setUnsaved', false);
+  expect(window().tryToClose()).toBe(true);
+  expect(electron.asked.message).toHaveLength(1);
+});
+
+test('discarding on purpose closes the window and forgets the recovery text', async () => {
+  await boot();
+  await ask('writeRecovery', 'half a design');
+  await ask('setUnsaved', true);
+  electron.answers.message = 1;
+  window().tryToClose();
+  await vi.waitFor(() => expect(window().destroyed).toBe(true));
+  expect(await ask('readRecovery')).toEqual({ value: null });
+});
+
+test('a page that crashed comes back once, not for ever', async () => {
+  await boot();
+  const page = window().webContents;
+  page.emit('render-process-gone', {}, { reason: 'crashed' });
+  page.emit('render-process-gone', {}, { reason: 'crashed' });
+  expect(page.reloads).toBe(1);
+});
+
+test('a design named at the start or by a second start waits for the page', async () => {
+  const first = fileAt('first.gapwright', '1');
+  const second = fileAt('second.gapwright', '2');
+  await boot([first]);
+  expect(await ask('takeWaitingDesign')).toMatchObject({ value: { name: 'first.gapwright', text: '1' } });
+  expect(await ask('takeWaitingDesign')).toEqual({ value: null });
+  electron.app.emit('second-instance', {}, ['electron', '--flag', second]);
+  expect(window().webContents.sent).toEqual([['menu', 'design-waiting']]);
+  expect(await ask('takeWaitingDesign')).toMatchObject({ value: { name: 'second.gapwright', text: '2' } });
+  const event = { preventDefault: vi.fn() };
+  electron.app.emit('open-file', event, first);
+  expect(event.preventDefault).toHaveBeenCalledOnce();
+  expect(await ask('takeWaitingDesign')).toMatchObject({ value: { name: 'first.gapwright' } });
+});
+
+test('the menu shows the page’s entries by group and sends back the chosen one', async () => {
+  await boot();
+  await ask('setMenu', [
+    { id: 'save', label: 'Save', shortcut: 'Ctrl+S', group: 'File', enabled: true },
+    { id: 'undo', label: 'Undo', group: 'Edit', enabled: false },
+  ]);
+  const menus = electron.state.menus.at(-1)!;
+  const submenu = (label: string) => menus.find((m) => m.label === label)!.submenu as Electron.MenuItemConstructorOptions[];
+  expect(submenu('File')).toMatchObject([{ id: 'save', label: 'Save', accelerator: 'CmdOrCtrl+S', registerAccelerator: false }]);
+  expect(submenu('Edit')).toMatchObject([{ id: 'undo', enabled: false }, { type: 'separator' }, { role: 'cut' }, { role: 'copy' }, {}, {}]);
+  (submenu('File')[0]!.click as () => void)();
+  expect(window().webContents.sent).toEqual([['menu', 'save']]);
+});
+
+test('the window’s scheme gives the program’s pages and nothing else', async () => {
+  await boot();
+  expect((await electron.fetch('app://bundle/../../package.json')).status).toBe(404);
+  expect((await electron.fetch('app://bundle/%2e%2e%2fpackage.json')).status).toBe(403);
+  expect((await electron.fetch('app://other/index.html')).status).toBe(403);
+  const refused = await electron.fetch('app://bundle/index.html', 'POST');
+  expect(refused.status).toBe(403);
+  expect(refused.headers.get('content-security-policy')).toContain("default-src 'none'");
+});
