@@ -1,0 +1,78 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+
+let home: string;
+let running: ChildProcess | undefined;
+
+beforeEach(() => {
+  home = mkdtempSync(path.join(tmpdir(), 'gapwright-start-'));
+});
+afterEach(() => {
+  running?.kill('SIGKILL');
+  rmSync(home, { recursive: true, force: true });
+});
+
+/** Runs `npm start`'s script with a home of its own until it has said where the app is. */
+function started(args: string[], env: Record<string, string> = {}): Promise<{ said: string; address: string }> {
+  const child = spawn(process.execPath, ['build/start.mjs', ...args], {
+    env: { ...process.env, HOME: home, XDG_CONFIG_HOME: home, APPDATA: home, ...env },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  running = child;
+  return new Promise((resolve, reject) => {
+    let said = '';
+    const hear = (chunk: Buffer) => {
+      said += chunk.toString();
+      const address = /^Gapwright is at (\S+)\n/m.exec(said)?.[1];
+      if (address) resolve({ said, address });
+    };
+    child.stdout.on('data', hear);
+    child.stderr.on('data', hear);
+    child.on('close', (code) => reject(new Error(`ended with ${code}: ${said}`)));
+  });
+}
+
+test('--no-open prints the address, and the page answers there', async () => {
+  const { address } = await started(['--no-open']);
+  expect(new URL(address).hostname).toBe('127.0.0.1');
+  const page = await fetch(address);
+  expect(page.status).toBe(200);
+  expect(await page.text()).toContain('<title>Gapwright</title>');
+  const script = /src="\.\/(assets\/[^"]+\.js)"/.exec(readFileSync('dist/renderer/index.html', 'utf8'))![1]!;
+  expect((await fetch(new URL(`/${script}`, address))).status).toBe(200);
+});
+
+test.runIf(process.platform === 'linux')('without a display it goes straight to the browser’s host and says why in one line', async () => {
+  const { said, address } = await started([], { DISPLAY: '', WAYLAND_DISPLAY: '' });
+  expect(said.split('\n')[0]).toBe('Serving to a browser on this machine (this machine has no display).');
+  expect((await fetch(address)).status).toBe(200);
+});
+
+test('a host that is killed has lost nothing that the page gave it', async () => {
+  const keep = async (address: string, call: string, ...args: unknown[]) => {
+    const cookie = (await fetch(address)).headers.get('set-cookie')!.split(';')[0]!;
+    const { origin } = new URL(address);
+    const reply = await fetch(`${origin}/host/${call}`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', origin, cookie },
+      body: JSON.stringify({ args }),
+    });
+    return (await reply.json()) as unknown;
+  };
+  const first = await started(['--no-open']);
+  expect(await keep(first.address, 'writeRecovery', 'half a design')).toEqual({ value: null });
+  running!.kill('SIGKILL');
+  const second = await started(['--no-open']);
+  expect(await keep(second.address, 'readRecovery')).toEqual({ value: 'half a design' });
+});
+
+test('asked to stop, it stops at once and says what happens to unsaved work', async () => {
+  const { address } = await started(['--no-open']);
+  await fetch(address);
+  const ended = new Promise((resolve) => running!.once('exit', resolve));
+  running!.kill('SIGINT');
+  expect(await ended).toBe(0);
+});
