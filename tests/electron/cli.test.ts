@@ -5,7 +5,7 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 const demos = readdirSync('assets').filter((name) => name.endsWith('.gapwright'));
-const demo = path.resolve('assets', demos[0]!);
+const demo = path.resolve('assets', demos[0]);
 
 let folder: string;
 beforeAll(() => {
@@ -92,9 +92,9 @@ describe.each(demos)('%s', (name) => {
       'eddyLoss',
       'shaftWatts',
     ];
-    expect(Object.keys(results.curve[0]!)).toEqual(expect.arrayContaining([...pointKeys, 'coilTemperature']));
+    expect(Object.keys(results.curve[0])).toEqual(expect.arrayContaining([...pointKeys, 'coilTemperature']));
     const matchKeys = ['wind', 'rpm', 'tipSpeedRatio', 'dcAmps', 'dcWatts', 'shaftWatts', 'state'];
-    expect(Object.keys(results.match[0]!)).toEqual(expect.arrayContaining(matchKeys));
+    expect(Object.keys(results.match[0])).toEqual(expect.arrayContaining(matchKeys));
     // A number that is none would have become null on the way out; cutIn alone may say null.
     const nulls = [...stdout.matchAll(/"(\w+)": null/g)].map(([, key]) => key);
     expect(nulls.filter((key) => key !== 'rpm' && key !== 'wind')).toEqual([]);

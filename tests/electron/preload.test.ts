@@ -60,7 +60,7 @@ test('a failure comes back as an error in the host’s own words', async () => {
 test('a chosen menu entry reaches the listener until it is taken off', () => {
   const chosen = vi.fn();
   const off = host.onMenu(chosen);
-  menuListeners[0]!({}, 'save');
+  menuListeners[0]({}, 'save');
   off();
   expect(chosen.mock.calls).toEqual([['save']]);
   expect(menuListeners).toEqual([]);

@@ -50,7 +50,7 @@ function ask(
 const origin = () => new URL(host.address).origin;
 const cookie = async () => {
   const { pathname, search } = new URL(host.address);
-  return String((await ask(pathname + search)).headers['set-cookie']).split(';')[0]!;
+  return String((await ask(pathname + search)).headers['set-cookie']).split(';')[0];
 };
 const callWith = async (call: string, args: unknown[], headers: Record<string, string> = {}) =>
   ask(`/host/${call}`, {

@@ -41,7 +41,7 @@ test('--no-open prints the address, and the page answers there', async () => {
   const page = await fetch(address);
   expect(page.status).toBe(200);
   expect(await page.text()).toContain('<title>Gapwright</title>');
-  const script = /src="\.\/(assets\/[^"]+\.js)"/.exec(readFileSync('dist/renderer/index.html', 'utf8'))![1]!;
+  const script = /src="\.\/(assets\/[^"]+\.js)"/.exec(readFileSync('dist/renderer/index.html', 'utf8'))![1];
   expect((await fetch(new URL(`/${script}`, address))).status).toBe(200);
 });
 
@@ -53,7 +53,7 @@ test.runIf(process.platform === 'linux')('without a display it goes straight to 
 
 test('a host that is killed has lost nothing that the page gave it', async () => {
   const keep = async (address: string, call: string, ...args: unknown[]) => {
-    const cookie = (await fetch(address)).headers.get('set-cookie')!.split(';')[0]!;
+    const cookie = (await fetch(address)).headers.get('set-cookie')!.split(';')[0];
     const { origin } = new URL(address);
     const reply = await fetch(`${origin}/host/${call}`, {
       method: 'POST',

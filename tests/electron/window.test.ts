@@ -30,7 +30,7 @@ async function boot(argv: string[] = [], lock = true): Promise<void> {
   await electron.state.ready;
 }
 
-const window = () => electron.windows[0]!;
+const window = () => electron.windows[0];
 const ask = (call: string, ...args: unknown[]) => electron.invoke(call, window().webContents.mainFrame, ...args);
 const fileAt = (name: string, text = '{}') => {
   const file = path.join(folder, name);
@@ -294,7 +294,7 @@ test('the menu shows the page’s entries by group and sends back the chosen one
   const submenu = (label: string) => menus.find((m) => m.label === label)!.submenu as Electron.MenuItemConstructorOptions[];
   expect(submenu('File')).toMatchObject([{ id: 'save', label: 'Save', accelerator: 'CmdOrCtrl+S', registerAccelerator: false }]);
   expect(submenu('Edit')).toMatchObject([{ id: 'undo', enabled: false }, { type: 'separator' }, { role: 'cut' }, { role: 'copy' }, {}, {}]);
-  (submenu('File')[0]!.click as () => void)();
+  (submenu('File')[0].click as () => void)();
   expect(window().webContents.sent).toEqual([['menu', 'save']]);
 });
 

@@ -18,8 +18,8 @@ function exportedFunctions(text: string): Exported[] {
   const declaration =
     /(\/\*\*(?:(?!\*\/)[\s\S])*\*\/\s*)?^export (?:async )?(?:function\*? (\w+)(?:<[^>]*>)?|const (\w+)(?:: [^=]+)? = (?:<[^>]*>)?)\(([^)]*)\)(?:: [^=\n]+)?(?: =>|[:\s{])/gm;
   return [...text.matchAll(declaration)].map(([, block, named, held, parameters]) => ({
-    name: (named ?? held)!,
-    parameters: parameters!.split(',').flatMap((piece) => /^\s*(?:readonly )?(\w+)\??\s*[:=]/.exec(piece)?.[1] ?? []),
+    name: named ?? held,
+    parameters: parameters.split(',').flatMap((piece) => /^\s*(?:readonly )?(\w+)\??\s*[:=]/.exec(piece)?.[1] ?? []),
     block: block ?? '',
   }));
 }
@@ -53,7 +53,7 @@ test('a docblock that lists parameters lists all of them, and says units in brac
 });
 
 test('every formula file says where its method comes from', () => {
-  const files = [...new Set(functionsOf(...physics).map(({ at }) => at.split(': ')[0]!))];
+  const files = [...new Set(functionsOf(...physics).map(({ at }) => at.split(': ')[0]))];
   const origin = /\bSource\b|from memory|common practice|plain geometry|by definition/i;
   expect(files.filter((file) => !origin.test(readFileSync(file, 'utf8')))).toEqual([]);
 });

@@ -20,7 +20,7 @@ const order = [
   ],
   ...['turbine', 'controller', 'design', 'chain', 'bench', 'explore', 'sheet', 'print', 'index'],
 ];
-const stageOf = (coreFile: string) => coreFile.split('/')[1]!.replace(/\.ts$/, '');
+const stageOf = (coreFile: string) => coreFile.split('/')[1].replace(/\.ts$/, '');
 
 const imports = (...places: string[]): Import[] => sourceFiles(...places).flatMap(importsOf);
 const told = ({ file, from }: Import) => `${file} imports ${from}`;

@@ -26,8 +26,8 @@ const dynamic = /\bimport\(\s*'([^']+)'\s*\)|\bnew URL\(\s*'(\.[^']+)'\s*,\s*imp
 export function importsOf(file: string): Import[] {
   const text = readFileSync(file, 'utf8');
   const all = [
-    ...[...text.matchAll(statement)].map(([whole, type, from]) => ({ from: from!, typeOnly: type !== undefined || onlyTypes(whole) })),
-    ...[...text.matchAll(dynamic)].map(([, imported, address]) => ({ from: (imported ?? address)!, typeOnly: false })),
+    ...[...text.matchAll(statement)].map(([whole, type, from]) => ({ from: from, typeOnly: type !== undefined || onlyTypes(whole) })),
+    ...[...text.matchAll(dynamic)].map(([, imported, address]) => ({ from: imported ?? address, typeOnly: false })),
   ];
   return all.map(({ from, typeOnly }) => ({ file, from, typeOnly, target: from.startsWith('.') ? resolved(file, from) : undefined }));
 }
