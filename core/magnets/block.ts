@@ -3,16 +3,43 @@ import type { FieldInto } from './shapes';
 /** A perfectly sharp edge has a logarithmic pole; this is the field one nanometre off an edge of some 30 mm. */
 const EDGE = 1e-15;
 
-/** Angle seen by a corner: four of them make the solid angle of the face. */
-const corner = (x: number, y: number, z: number, distance: number) => Math.atan2(x * y, z * distance);
+/** The angle below is known only to a whole turn; a face seen from outside covers between 0 and 2π, so a clearly negative one wants a turn added. */
+const ROUNDING = 1e-12;
 
-/** Potential of a straight edge of even charge between two corners: ln((r₁ + r₂ + ℓ) / (r₁ + r₂ − ℓ)). */
-const edge = (sum: number, length: number) => Math.log((sum + length) / Math.max(sum - length, EDGE * length));
+/**
+ * Solid angle of a rectangle from a point at the given depth over its plane. The four corners' angles atan(xy / zr) are added by multiplying the complex
+ * numbers zr + i·xy, which leaves one arctangent to work out.
+ */
+function solidAngle(
+  x1: number,
+  x2: number,
+  y1: number,
+  y2: number,
+  depth: number,
+  r11: number,
+  r12: number,
+  r21: number,
+  r22: number,
+): number {
+  const re1 = depth * depth * r22 * r11 - x2 * y2 * x1 * y1;
+  const im1 = depth * (r22 * x1 * y1 + r11 * x2 * y2);
+  const re2 = depth * depth * r12 * r21 - x1 * y2 * x2 * y1;
+  const im2 = depth * (r12 * x2 * y1 + r21 * x1 * y2);
+  const angle = Math.atan2(im1 * re2 - re1 * im2, re1 * re2 + im1 * im2);
+  return angle < -ROUNDING ? angle + 2 * Math.PI : angle;
+}
+
+/** The same on the plane itself, or so near it that the product has lost its sign. */
+function flatAngle(x1: number, x2: number, y1: number, y2: number): number {
+  const quarter = (x: number, y: number) => (Math.sign(x) * Math.sign(y) * Math.PI) / 2;
+  return quarter(x2, y2) - quarter(x1, y2) - quarter(x2, y1) + quarter(x1, y1);
+}
 
 /**
  * Flux density of a block magnetised along its axis, from the charge on its two pole faces, 1 T of remanence.
  *
- *   B_z = Ω/4π of the north face less that of the south face, plus 1 inside;   B_x, B_y = differences of the edges' potentials / 4π
+ *   B_z = Ω/4π of the north face less that of the south face, plus 1 inside
+ *   B_x, B_y = differences of the edges' potentials / 4π, each ln((r₁ + r₂ + ℓ) / (r₁ + r₂ − ℓ))
  *
  * @param radial      Size along x. [m]
  * @param tangential  Size along y. [m]
@@ -27,17 +54,16 @@ export function blockField(radial: number, tangential: number, axial: number): F
   const a = radial / 2;
   const b = tangential / 2;
   const h = axial / 2;
+  const flat = 1e-9 * (a + b);
   return (x, y, z, scale, out) => {
     const height = Math.abs(z);
     const x1 = x - a;
     const x2 = x + a;
     const y1 = y - b;
     const y2 = y + b;
-    const s = scale / (4 * Math.PI);
-    const inPlane = z < 0 ? -s : s;
     let bz = 0;
-    let bx = 0;
-    let by = 0;
+    let alongX = 1;
+    let alongY = 1;
     for (let face = 1; face >= -1; face -= 2) {
       const dz = height - face * h;
       const depth = Math.abs(dz);
@@ -46,13 +72,29 @@ export function blockField(radial: number, tangential: number, axial: number): F
       const r12 = Math.sqrt(x1 * x1 + y2 * y2 + dz2);
       const r21 = Math.sqrt(x2 * x2 + y1 * y1 + dz2);
       const r22 = Math.sqrt(x2 * x2 + y2 * y2 + dz2);
-      const angle = corner(x2, y2, depth, r22) - corner(x1, y2, depth, r12) - corner(x2, y1, depth, r21) + corner(x1, y1, depth, r11);
+      const angle = depth > flat ? solidAngle(x1, x2, y1, y2, depth, r11, r12, r21, r22) : flatAngle(x1, x2, y1, y2);
       bz += dz < 0 ? -face * angle : face * angle;
-      bx += face * (edge(r11 + r12, tangential) - edge(r21 + r22, tangential));
-      by += face * (edge(r11 + r21, radial) - edge(r12 + r22, radial));
+      const outer = r11 + r12;
+      const inner = r21 + r22;
+      const right = r11 + r21;
+      const left = r12 + r22;
+      const ratioX =
+        ((outer + tangential) * Math.max(inner - tangential, EDGE * tangential)) /
+        (Math.max(outer - tangential, EDGE * tangential) * (inner + tangential));
+      const ratioY =
+        ((right + radial) * Math.max(left - radial, EDGE * radial)) / (Math.max(right - radial, EDGE * radial) * (left + radial));
+      if (face > 0) {
+        alongX *= ratioX;
+        alongY *= ratioY;
+      } else {
+        alongX /= ratioX;
+        alongY /= ratioY;
+      }
     }
-    out[0] += inPlane * bx;
-    out[1] += inPlane * by;
+    const s = scale / (4 * Math.PI);
+    const inPlane = z < 0 ? -s : s;
+    out[0] += inPlane * Math.log(alongX);
+    out[1] += inPlane * Math.log(alongY);
     out[2] += s * bz;
     if (height < h && Math.abs(x) < a && Math.abs(y) < b) out[2] += scale;
   };

@@ -1,0 +1,95 @@
+import { chebyshevNodes } from '../numeric/interpolate';
+import { quarterSampling } from './ring-harmonics';
+import type { FieldSource } from './source';
+import type { FieldRegion } from './stage';
+
+export type Box = Pick<FieldRegion, 'innerRadius' | 'outerRadius' | 'halfHeight'>;
+
+/** What is left off each series, as a share of the field under a magnet. */
+export const FINEST = 5e-4;
+
+const MOST_HARMONICS = 24;
+const MOST_RADII = 64;
+const MOST_HEIGHTS = 11;
+
+/** How many terms of a series stand before what is left adds up to less than `limit`. */
+function termsKept(coefficients: number[], limit: number): number {
+  let tail = 0;
+  let kept = coefficients.length;
+  while (kept > 1 && (tail += Math.abs(coefficients[kept - 1])) < limit) kept--;
+  return kept;
+}
+
+const cosines = new Map<number, Float64Array>();
+
+/** Coefficients of the Chebyshev series through values at `chebyshevNodes`. */
+function chebyshevSeries(values: number[]): number[] {
+  const n = values.length;
+  let table = cosines.get(n);
+  if (!table) {
+    table = Float64Array.from({ length: n * n }, (_, i) => {
+      const k = Math.floor(i / n);
+      return ((k === 0 ? 1 : 2) / n) * Math.cos((k * (2 * (n - 1 - (i % n)) + 1) * Math.PI) / (2 * n));
+    });
+    cosines.set(n, table);
+  }
+  const weights = table;
+  return values.map((_, k) => values.reduce((sum, value, j) => sum + value * weights[k * n + j], 0));
+}
+
+/**
+ * Orders and nodes a spectrum needs, from the tails of trial series near the magnets' faces, where the field is roughest: round a quarter period, across the
+ * radii, and along the height under the middle and under the edge of a magnet.
+ *
+ * @param source  Magnets and images. [-]
+ * @param region  Where the copper can be. [m]
+ * @param peak    Field on a magnet's centre line. [T]
+ * @returns       Number of odd orders, radii and heights, and the least distance from copper to magnet faces in m. [-]
+ *
+ * Omits     images, which are smooth.
+ * Source    tails of Fourier and Chebyshev series, Trefethen 2013, ch. 7–8 (from memory).
+ * Checked   tests/reference/field-rotors.test.ts
+ */
+export function resolution(source: FieldSource, region: Box, peak: number) {
+  const { poles, offset, pitchRadius, remanence, stack } = source;
+  const bodies = stack.set(0);
+  const fields = bodies.map((body) => source.fieldOf(body.axial));
+  const local = new Float64Array(3);
+  /** [B_z, B_θ] of the magnets up to `reach` on either side of magnet 0. */
+  const sample = (r: number, electrical: number, z: number, reach: number): [bz: number, bTheta: number] => {
+    let bz = 0;
+    let bTheta = 0;
+    for (let m = -reach; m <= reach; m++) {
+      const angle = (2 * (electrical - Math.PI * m)) / poles;
+      const [c, s] = [Math.cos(angle), Math.sin(angle)];
+      local.fill(0);
+      bodies.forEach((body, b) => fields[b](r * c - offset, r * s, z - body.zCentre, m % 2 === 0 ? remanence : -remanence, local));
+      bz += local[2];
+      bTheta += local[1] * c - local[0] * s;
+    }
+    return [bz, bTheta];
+  };
+  const limit = FINEST * peak;
+  const top = stack.symmetric ? region.halfHeight : -region.halfHeight;
+  const r = Math.min(Math.max(pitchRadius, region.innerRadius), region.outerRadius);
+
+  const { electrical: quarter, cosine, sine } = quarterSampling(MOST_HARMONICS);
+  const round = quarter.map((e) => sample(r, e, top, Math.min(4, poles / 2)));
+  const fourier = (weights: Float64Array, component: 0 | 1) =>
+    quarter.map((_, h) => round.reduce((sum, b, j) => sum + b[component] * weights[h * MOST_HARMONICS + j], 0));
+  const edge = quarter[round.reduce((best, b, j) => (Math.abs(b[1]) > Math.abs(round[best][1]) ? j : best), 0)];
+
+  const trialRadii = chebyshevNodes(MOST_RADII, region.innerRadius, region.outerRadius);
+  const radiiAt = (z: number) => termsKept(chebyshevSeries(trialRadii.map((x) => sample(x, 0, z, 1)[0])), limit);
+  const levels = chebyshevNodes(MOST_HEIGHTS, -region.halfHeight, region.halfHeight);
+  const under = levels.map((z) => sample(r, 0, z, 1)[0]);
+  const beside = levels.map((z) => sample(r, edge, z, 1));
+  const along = [under, beside.map((b) => b[0]), beside.map((b) => b[1])];
+  return {
+    harmonics: Math.max(termsKept(fourier(cosine, 0), limit), termsKept(fourier(sine, 1), limit)),
+    radii: radiiAt(top),
+    radiiAt,
+    heights: region.halfHeight > 0 ? Math.max(...along.map((values) => termsKept(chebyshevSeries(values), limit))) : 1,
+    nearest: Math.min(...bodies.map((body) => Math.abs(top - body.zCentre) - body.axial / 2)),
+  };
+}
