@@ -137,7 +137,7 @@ export const entryUnit = (kind: UnitKind, preferences: UnitPreferences): string 
 export function digits(value: number, significant = 4, keepZeros = true): string {
   if (!Number.isFinite(value)) return '–';
   if (value === 0) return '0';
-  const places = Math.min(9, Math.max(0, significant - 1 - Math.floor(Math.log10(Math.abs(value)))));
+  const places = Math.min(15, Math.max(0, significant - 1 - Math.floor(Math.log10(Math.abs(value)))));
   const fixed = value.toFixed(places);
   if (Number(fixed) === 0) return '0';
   const text = keepZeros || !fixed.includes('.') ? fixed : fixed.replace(/\.?0+$/, '');

@@ -1,5 +1,5 @@
 import { parseDesign, serializeDesign } from '../../core';
-import { desktop } from '../desktop';
+import { desktop, hasMenu } from '../desktop';
 import { designStore, isUnsaved } from './design';
 import { viewStore } from './view';
 
@@ -28,6 +28,8 @@ export async function startAutosave(): Promise<void> {
     void desktop.setUnsaved(unsaved).catch(() => undefined);
     if (!unsaved) keep();
   });
+  // The desktop window asks on its own, from what `setUnsaved` told it.
+  if (hasMenu()) return;
   window.addEventListener('beforeunload', (event) => {
     if (isUnsaved(designStore.getState())) event.preventDefault();
   });

@@ -2,7 +2,7 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import { blankDesign, kindDefaults, sectionDefaults, type Design } from '../../core';
 import { committed, historyOf, redone, settled, undone, type History } from './history';
-import { valueAt, withValueAt } from './path';
+import { valueAt, withValueAt } from '../path';
 
 export interface OpenFile {
   /** Given by the host; absent until the design has been saved once. */

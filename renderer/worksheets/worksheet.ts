@@ -9,8 +9,6 @@ export interface EntryGroup {
   optional?: string[];
   /** A table to pick a group of entries from. */
   preset?: 'grade' | 'wire' | 'diode' | 'battery';
-  /** Closed at first: what few people change. */
-  folded?: boolean;
 }
 
 export interface FigureProps {

@@ -1,0 +1,29 @@
+import type { Action } from './action';
+import { goToWorksheet } from './go-to-worksheet';
+import { newDesign } from './new-design';
+import { newFromDemo } from './new-from-demo';
+import { open } from './open';
+import { printSheet } from './print-sheet';
+import { redo } from './redo';
+import { save } from './save';
+import { saveAs } from './save-as';
+import { theme } from './theme';
+import { undo } from './undo';
+import { lengthUnit, temperatureUnit, wireSizes } from './units';
+
+/** In the order of the menus. */
+export const actions: readonly Action[] = [
+  newDesign,
+  newFromDemo,
+  open,
+  save,
+  saveAs,
+  printSheet,
+  undo,
+  redo,
+  lengthUnit,
+  wireSizes,
+  temperatureUnit,
+  theme,
+  ...goToWorksheet,
+];

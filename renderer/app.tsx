@@ -1,0 +1,50 @@
+import Box from '@mui/material/Box';
+import CssBaseline from '@mui/material/CssBaseline';
+import { ThemeProvider } from '@mui/material/styles';
+import useMediaQuery from '@mui/material/useMediaQuery';
+import { useEffect, useMemo } from 'react';
+import { attempt } from './actions/attempt';
+import { listenForKeys } from './actions/keys';
+import { actions } from './actions/registry';
+import { isMac } from './desktop';
+import { UnitProvider } from './parts/unit-preferences';
+import { Dialogs } from './shell/dialogs';
+import { HeadlineStrip } from './shell/headline-strip';
+import { MessageBar } from './shell/message-bar';
+import { Navigation } from './shell/navigation';
+import { TopBar } from './shell/top-bar';
+import { useView } from './state/view';
+import { themeFor } from './theme';
+import { Page } from './worksheets/page';
+import { worksheets } from './worksheets/registry';
+
+export function App() {
+  const choice = useView((s) => s.theme);
+  const systemDark = useMediaQuery('(prefers-color-scheme: dark)', { noSsr: true });
+  const mode = choice === 'system' ? (systemDark ? 'dark' : 'light') : choice;
+  const theme = useMemo(() => themeFor(mode), [mode]);
+  const [length, wire, temperature] = [useView((s) => s.length), useView((s) => s.wire), useView((s) => s.temperature)];
+  const units = useMemo(() => ({ length, wire, temperature }), [length, wire, temperature]);
+  const current = useView((s) => s.worksheet);
+  const worksheet = worksheets.find((w) => w.id === current) ?? worksheets[0];
+
+  useEffect(() => listenForKeys(actions, isMac(), (action) => void attempt(action)), []);
+
+  return (
+    <ThemeProvider theme={theme}>
+      <CssBaseline enableColorScheme />
+      <UnitProvider value={units}>
+        <Box sx={{ display: 'grid', gridTemplateRows: 'auto auto minmax(0, 1fr)', height: '100vh' }}>
+          <TopBar />
+          <HeadlineStrip />
+          <Box sx={{ display: 'grid', gridTemplateColumns: '196px minmax(0, 1fr)', minHeight: 0 }}>
+            <Navigation />
+            {worksheet && <Page key={worksheet.id} worksheet={worksheet} />}
+          </Box>
+        </Box>
+        <Dialogs />
+        <MessageBar />
+      </UnitProvider>
+    </ThemeProvider>
+  );
+}

@@ -1,0 +1,40 @@
+import Box from '@mui/material/Box';
+import Tooltip from '@mui/material/Tooltip';
+import type { ReactElement, ReactNode } from 'react';
+
+interface Props {
+  id: string;
+  label: string;
+  symbol?: string;
+  meaning: string;
+  error?: string | null;
+  note?: ReactNode;
+  children: ReactElement<unknown>;
+}
+
+/** One line of a form: label, box, and below them at once what is wrong with it. */
+export function FieldRow({ id, label, symbol, meaning, error, note, children }: Props) {
+  return (
+    <Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) 152px', columnGap: 1, alignItems: 'center', minHeight: 32 }}>
+      <Box component="label" htmlFor={id} sx={{ fontSize: 13, lineHeight: 1.2 }}>
+        {label}
+        {symbol && (
+          <Box component="i" aria-hidden sx={{ ml: 0.75, color: 'text.secondary', fontFamily: 'Georgia, serif' }}>
+            {symbol}
+          </Box>
+        )}
+      </Box>
+      <Tooltip title={meaning} describeChild placement="right">
+        {children}
+      </Tooltip>
+      {error && (
+        <Box id={`${id}-error`} role="alert" sx={{ gridColumn: '1 / -1', color: 'error.main', fontSize: 12, pb: 0.5 }}>
+          {error}
+        </Box>
+      )}
+      {note && <Box sx={{ gridColumn: '1 / -1', color: 'text.secondary', fontSize: 12, pb: 0.5 }}>{note}</Box>}
+    </Box>
+  );
+}
+
+export const fieldId = (path: string) => `entry-${path.replaceAll(/[.[\]]/g, '-')}`;

@@ -1,0 +1,27 @@
+import InputBase from '@mui/material/InputBase';
+import Tooltip from '@mui/material/Tooltip';
+import { boxStyle } from './box-style';
+import { useQuantityText, type QuantityTextOptions } from './quantity-text';
+
+interface Props extends QuantityTextOptions {
+  /** What the cell is, for a reader who does not see the table. */
+  name: string;
+}
+
+/** A number in a table's cell; the unit stands in the column's head. */
+export function QuantityCell({ name, ...options }: Props) {
+  const { text, error, take, step, leave } = useQuantityText(options);
+  return (
+    <Tooltip title={error ?? ''} open={error !== null} placement="bottom-start">
+      <InputBase
+        value={text}
+        error={error !== null}
+        onChange={(event) => take(event.target.value)}
+        onKeyDown={step}
+        onBlur={leave}
+        slotProps={{ input: { 'aria-label': name, autoComplete: 'off', spellCheck: false } }}
+        sx={[boxStyle as object, { minWidth: 64 }]}
+      />
+    </Tooltip>
+  );
+}

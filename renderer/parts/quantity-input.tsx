@@ -1,0 +1,38 @@
+import Box from '@mui/material/Box';
+import InputBase from '@mui/material/InputBase';
+import { boxStyle } from './box-style';
+import { fieldId, FieldRow } from './field-row';
+import { useQuantityText, type QuantityTextOptions } from './quantity-text';
+
+interface Props extends QuantityTextOptions {
+  path: string;
+  /** A complaint about the value together with others. */
+  problem?: string;
+}
+
+/** A number with its unit, its label and what is wrong with it. */
+export function QuantityInput({ path, problem, ...options }: Props) {
+  const { text, error: own, unit, take, step, leave } = useQuantityText(options);
+  const { label, symbol, meaning } = options.quantity;
+  const error = own ?? problem ?? null;
+  const id = fieldId(path);
+  return (
+    <FieldRow id={id} label={label} symbol={symbol} meaning={meaning} error={error}>
+      <InputBase
+        id={id}
+        value={text}
+        error={error !== null}
+        onChange={(event) => take(event.target.value)}
+        onKeyDown={step}
+        onBlur={leave}
+        slotProps={{ input: { autoComplete: 'off', spellCheck: false, 'aria-errormessage': error ? `${id}-error` : undefined } }}
+        endAdornment={
+          <Box component="span" sx={{ pr: 1, color: 'text.secondary', fontSize: 12, whiteSpace: 'nowrap', minWidth: 44, flexShrink: 0 }}>
+            {unit}
+          </Box>
+        }
+        sx={boxStyle}
+      />
+    </FieldRow>
+  );
+}

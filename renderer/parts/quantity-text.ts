@@ -1,0 +1,69 @@
+import { useState, type KeyboardEvent } from 'react';
+import type { Quantity } from '../../core';
+import { entryStep, entryText, entryUnit, format, parse } from '../units';
+import { useUnits } from './unit-preferences';
+
+export interface NumberRange {
+  min: number;
+  max: number;
+  whole?: 'any' | 'even';
+}
+
+export interface QuantityTextOptions {
+  quantity: Quantity;
+  range: NumberRange;
+  value: number | undefined;
+  /** May be left empty; then `onChange(undefined)`. */
+  optional?: boolean;
+  onChange: (value: number | undefined) => void;
+  /** What is wrong with the text in the box, or null; the value stays as it was. */
+  onFault: (message: string | null) => void;
+  /** The box was left: the next change is another step. */
+  onSettle: () => void;
+}
+
+/** The text of a number's box: kept as typed, its value following every usable keystroke. */
+export function useQuantityText({ quantity, range, value, optional = false, onChange, onFault, onSettle }: QuantityTextOptions) {
+  const units = useUnits();
+  const unit = entryUnit(quantity.unit, units);
+  const stored = value === undefined ? '' : entryText(value, quantity.unit, units);
+  // The text belongs to one stored value in one unit; when either changes from outside, it starts anew.
+  const [typed, setTyped] = useState({ text: stored, value, unit, error: null as string | null });
+  const current = Object.is(typed.value, value) && typed.unit === unit ? typed : { text: stored, value, unit, error: null };
+
+  const read = (text: string): { value?: number; error: string | null } => {
+    if (text.trim() === '' && optional) return { error: null };
+    const parsed = parse(text, quantity.unit, units);
+    if (!parsed.ok) return { error: parsed.message };
+    const error = rangeError(parsed.value, range, (v) => format(v, quantity.unit, units));
+    return error === null ? { value: parsed.value, error } : { error };
+  };
+  const take = (text: string) => {
+    const got = read(text);
+    setTyped({ text, value: got.error === null ? got.value : value, unit, error: got.error });
+    onFault(got.error);
+    if (got.error === null && !Object.is(got.value, value)) onChange(got.value);
+  };
+  const step = (event: KeyboardEvent) => {
+    if ((event.key !== 'ArrowUp' && event.key !== 'ArrowDown') || value === undefined) return;
+    event.preventDefault();
+    const size = event.shiftKey ? 10 : event.altKey ? 0.1 : 1;
+    const whole = Math.max(1, size) * (range.whole === 'even' ? 2 : 1);
+    const one = range.whole ? whole : size * entryStep(value, quantity.unit, units);
+    const next = value + (event.key === 'ArrowUp' ? one : -one);
+    take(entryText(Math.min(range.max, Math.max(range.min, next)), quantity.unit, units));
+  };
+  const leave = () => {
+    if (current.error === null) setTyped({ text: stored, value, unit, error: null });
+    onSettle();
+  };
+  return { text: current.text, error: current.error, unit, take, step, leave };
+}
+
+/** What is out of range, in the user's units, or null. */
+export function rangeError(value: number, range: NumberRange, shown: (value: number) => string): string | null {
+  if (value < range.min || value > range.max) return `Must be between ${shown(range.min)} and ${shown(range.max)}; this is ${shown(value)}.`;
+  if (range.whole === 'even' && value % 2 !== 0) return `Must be an even number; this is ${shown(value)}.`;
+  if (range.whole && !Number.isInteger(value)) return `Must be a whole number; this is ${value}.`;
+  return null;
+}

@@ -1,0 +1,32 @@
+import InputBase from '@mui/material/InputBase';
+import { boxStyle } from './box-style';
+import { fieldId, FieldRow } from './field-row';
+
+interface Props {
+  path: string;
+  label: string;
+  meaning: string;
+  value: string;
+  maxLength: number;
+  problem?: string;
+  onChange: (value: string) => void;
+  onSettle: () => void;
+}
+
+/** A name or a word. */
+export function TextInput({ path, label, meaning, value, maxLength, problem, onChange, onSettle }: Props) {
+  const id = fieldId(path);
+  return (
+    <FieldRow id={id} label={label} meaning={meaning} error={problem}>
+      <InputBase
+        id={id}
+        value={value}
+        error={problem !== undefined}
+        onChange={(event) => onChange(event.target.value)}
+        onBlur={onSettle}
+        slotProps={{ input: { maxLength, autoComplete: 'off' } }}
+        sx={[boxStyle as object, { '& input': { textAlign: 'left' } }]}
+      />
+    </FieldRow>
+  );
+}

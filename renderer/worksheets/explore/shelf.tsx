@@ -1,0 +1,130 @@
+import Box from '@mui/material/Box';
+import Button from '@mui/material/Button';
+import IconButton from '@mui/material/IconButton';
+import InputBase from '@mui/material/InputBase';
+import NativeSelect from '@mui/material/NativeSelect';
+import Table from '@mui/material/Table';
+import TableBody from '@mui/material/TableBody';
+import TableCell from '@mui/material/TableCell';
+import TableHead from '@mui/material/TableHead';
+import TableRow from '@mui/material/TableRow';
+import type { Quantity, Reel } from '../../../core';
+import { boxStyle } from '../../parts/box-style';
+import { AddIcon, RemoveIcon } from '../../parts/icons';
+import { QuantityCell } from '../../parts/quantity-cell';
+import { Section } from '../../parts/section';
+import { useUnits } from '../../parts/unit-preferences';
+import { editEntry, setFault, settleEntry, useDesign } from '../../state/design';
+import { entryUnit } from '../../units';
+import { choiceWord, quantityAt } from '../../words';
+
+type NumberKey = 'conductorDiameter' | 'overallDiameter' | 'mass' | 'price';
+
+const mass: Quantity = { label: 'Wire left', unit: 'mass', meaning: 'Metal on the reel' };
+const price: Quantity = { label: 'Price per kg', unit: 'price', meaning: 'In any money, the same for all reels' };
+const columns: { key: NumberKey; quantity: Quantity; range: { min: number; max: number }; optional?: boolean }[] = [
+  { key: 'conductorDiameter', quantity: quantityAt('winding.wire.conductorDiameter'), range: { min: 0.05e-3, max: 6e-3 } },
+  { key: 'overallDiameter', quantity: quantityAt('winding.wire.overallDiameter'), range: { min: 0.05e-3, max: 7e-3 } },
+  { key: 'mass', quantity: mass, range: { min: 0, max: 1000 } },
+  { key: 'price', quantity: price, range: { min: 0, max: 1e6 }, optional: true },
+];
+
+/** The reels, each line to be edited in place. */
+export function Shelf({ reels }: { reels: Reel[] }) {
+  const units = useUnits();
+  const wire = useDesign((s) => s.design.winding.wire);
+  const edit = (next: Reel[]) => editEntry('shelf', next, () => 'reels on the shelf', true);
+  const change = (i: number, part: Partial<Reel>) => edit(reels.map((reel, j) => (i === j ? { ...reel, ...part } : reel)));
+  const add = () => {
+    const { metal, conductorDiameter, overallDiameter } = wire;
+    edit([...reels, { label: `Reel ${reels.length + 1}`, metal, conductorDiameter, overallDiameter, mass: 5 }]);
+    settleEntry();
+  };
+  return (
+    <Section title="Reels in hand">
+      {reels.length > 0 && (
+        <Table size="small" sx={{ maxWidth: 860 }}>
+          <TableHead>
+            <TableRow>
+              <TableCell>Reel</TableCell>
+              <TableCell>Metal</TableCell>
+              {columns.map(({ key, quantity }) => {
+                const unit = entryUnit(quantity.unit, units);
+                return (
+                  <TableCell key={key} align="right">
+                    {quantity.label}
+                    {unit && `, ${unit}`}
+                  </TableCell>
+                );
+              })}
+              <TableCell>
+                <Box component="span" sx={{ position: 'absolute', clip: 'rect(0 0 0 0)' }}>
+                  Remove
+                </Box>
+              </TableCell>
+            </TableRow>
+          </TableHead>
+          <TableBody>
+            {reels.map((reel, i) => (
+              <TableRow key={i}>
+                <TableCell>
+                  <InputBase
+                    value={reel.label}
+                    onChange={(event) => change(i, { label: event.target.value })}
+                    onBlur={settleEntry}
+                    slotProps={{ input: { 'aria-label': `Name of reel ${i + 1}`, maxLength: 80 } }}
+                    sx={[boxStyle as object, { minWidth: 150, '& input': { textAlign: 'left' } }]}
+                  />
+                </TableCell>
+                <TableCell>
+                  <NativeSelect
+                    value={reel.metal}
+                    disableUnderline
+                    inputProps={{ 'aria-label': `Metal of ${reel.label}` }}
+                    onChange={(event) => {
+                      change(i, { metal: event.target.value as Reel['metal'] });
+                      settleEntry();
+                    }}
+                    sx={boxStyle}
+                  >
+                    <option value="copper">{choiceWord('copper')}</option>
+                    <option value="aluminium">{choiceWord('aluminium')}</option>
+                  </NativeSelect>
+                </TableCell>
+                {columns.map(({ key, quantity, range, optional }) => (
+                  <TableCell key={key}>
+                    <QuantityCell
+                      name={`${quantity.label} of ${reel.label}`}
+                      quantity={quantity}
+                      range={range}
+                      optional={optional}
+                      value={reel[key]}
+                      onChange={(value) => change(i, { [key]: value })}
+                      onFault={(message) => setFault(`shelf[${i}].${key}`, message)}
+                      onSettle={settleEntry}
+                    />
+                  </TableCell>
+                ))}
+                <TableCell>
+                  <IconButton
+                    size="small"
+                    aria-label={`Remove ${reel.label}`}
+                    onClick={() => {
+                      edit(reels.filter((_, j) => j !== i));
+                      settleEntry();
+                    }}
+                  >
+                    <RemoveIcon />
+                  </IconButton>
+                </TableCell>
+              </TableRow>
+            ))}
+          </TableBody>
+        </Table>
+      )}
+      <Button startIcon={<AddIcon />} onClick={add} sx={{ mt: 1 }}>
+        Add a reel
+      </Button>
+    </Section>
+  );
+}

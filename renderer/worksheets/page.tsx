@@ -1,0 +1,98 @@
+import Box from '@mui/material/Box';
+import Typography from '@mui/material/Typography';
+import { useMemo } from 'react';
+import { CautionList } from '../parts/caution-list';
+import { EntryForm } from '../parts/entry-form';
+import { ProblemList } from '../parts/problem-list';
+import { ResultList } from '../parts/result-list';
+import { Section } from '../parts/section';
+import { changeKind, editEntries, editEntry, setFault, settleEntry, toggleSection, useDesign } from '../state/design';
+import { useResults } from '../state/results';
+import { setView, useView } from '../state/view';
+import { goToEntry } from './go-to-entry';
+import { presetsFor } from './presets';
+import { worksheetFor } from './registry';
+import { stepName } from './step-name';
+import type { Worksheet } from './worksheet';
+
+/** A worksheet as it stands on screen: inputs left, figure and results right, cautions below. */
+export function Page({ worksheet }: { worksheet: Worksheet }) {
+  const { title, purpose, groups } = worksheet;
+  return (
+    <Box component="main" aria-labelledby="worksheet-title" sx={{ overflow: 'auto', minWidth: 0, px: 2.5, pt: 1.75, pb: 4 }}>
+      <Box sx={{ display: 'flex', alignItems: 'baseline', gap: 2, mb: 1.75 }}>
+        <Typography variant="h1" id="worksheet-title">
+          {title}
+        </Typography>
+        <Typography variant="body2" sx={{ color: 'text.secondary' }}>
+          {purpose}
+        </Typography>
+      </Box>
+      <Problems />
+      <Box sx={{ display: 'grid', gridTemplateColumns: groups.length ? '332px minmax(0, 1fr)' : 'minmax(0, 1fr)', columnGap: 3 }}>
+        {groups.length > 0 && <Inputs worksheet={worksheet} />}
+        <Answers worksheet={worksheet} />
+      </Box>
+    </Box>
+  );
+}
+
+function Inputs({ worksheet }: { worksheet: Worksheet }) {
+  const design = useDesign((s) => s.design);
+  const problems = useResults((s) => s.problems);
+  const table = useView((s) => s.wire);
+  const groups = useMemo(
+    () => worksheet.groups.map((g) => ({ title: g.title, entries: g.entries, presets: g.preset && presetsFor(g.preset, design, table) })),
+    [worksheet, design, table],
+  );
+  return (
+    <Box component="form" aria-label="Entries" onSubmit={(event) => event.preventDefault()}>
+      <EntryForm
+        key={worksheet.id}
+        design={design}
+        groups={groups}
+        problems={Object.fromEntries(problems.map((p) => [p.where, p.message]))}
+        onEdit={(path, value, typed) => editEntry(path, value, stepName, typed)}
+        onKind={(path, kind) => changeKind(path, kind, stepName)}
+        onToggle={(path, present) => path === 'controller' && toggleSection(path, present, present ? 'charge controller added' : 'charge controller removed')}
+        onPreset={(preset) => editEntries(preset.changes, preset.name)}
+        onFault={setFault}
+        onSettle={settleEntry}
+      />
+    </Box>
+  );
+}
+
+function Answers({ worksheet }: { worksheet: Worksheet }) {
+  const { Figure, Panel, results: paths } = worksheet;
+  const results = useResults((s) => s.results);
+  const solvedFor = useResults((s) => s.solvedFor);
+  const baseline = useResults((s) => s.baseline);
+  if (!results || !solvedFor) return <Box sx={{ color: 'text.secondary' }}>Working it out…</Box>;
+  const cautions = results.cautions.filter((c) => worksheetFor(c.where)?.id === worksheet.id);
+  return (
+    <Box sx={{ minWidth: 0 }}>
+      <Box sx={{ display: 'grid', gridTemplateColumns: { xs: 'minmax(0, 1fr)', lg: paths.length ? 'minmax(0, 1fr) 420px' : 'minmax(0, 1fr)' }, gap: 3 }}>
+        <Box component="figure" aria-label={`${worksheet.title}: drawing`} sx={{ m: 0, minWidth: 0 }}>
+          <Figure design={solvedFor} results={results} />
+        </Box>
+        {paths.length > 0 && (
+          <Section title="Results">
+            <ResultList paths={paths} results={results} baseline={baseline} onOpen={(path) => setView({ working: path })} />
+          </Section>
+        )}
+      </Box>
+      {Panel && <Panel design={solvedFor} results={results} />}
+      {cautions.length > 0 && (
+        <Section title="Cautions">
+          <CautionList cautions={cautions} onGo={goToEntry} />
+        </Section>
+      )}
+    </Box>
+  );
+}
+
+function Problems() {
+  const problems = useResults((s) => s.problems);
+  return <ProblemList title="This design cannot be worked out:" problems={problems} onGo={goToEntry} />;
+}

@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest';
+import { designStore } from '../../renderer/state/design';
+import { resultsStore } from '../../renderer/state/results';
+import { settingsFrom, settingsOf } from '../../renderer/state/settings';
+import { viewStore } from '../../renderer/state/view';
+import { whereKept } from '../../renderer/state/where-kept';
+
+test('every key of every store says where it is kept', () => {
+  const keys = [designStore, viewStore, resultsStore].flatMap((store) => Object.keys(store.getState()));
+  expect(keys.sort()).toEqual(Object.keys(whereKept).sort());
+});
+
+test('settings hold what is the user’s and nothing of the design', () => {
+  expect(Object.keys(settingsOf(viewStore.getState())).sort()).toEqual(['length', 'paper', 'temperature', 'theme', 'wire', 'worksheet']);
+});
+
+test('settings read back as written; what is unknown or out of place is left out', () => {
+  const view = { ...viewStore.getState(), length: 'in' as const, theme: 'dark' as const };
+  expect(settingsFrom(JSON.stringify(settingsOf(view)), ['magnets'])).toEqual(settingsOf(view));
+  expect(settingsFrom('{"length":"ell","theme":3,"worksheet":"gone","message":"x","dialog":"y"}', ['magnets'])).toEqual({});
+  for (const text of [null, '', 'no JSON', '[]', '7', 'null']) expect(settingsFrom(text, [])).toEqual({});
+});
