@@ -32,7 +32,7 @@ export function quantity(spec: Spec) {
 /** How a received value is written in an error: short, and never empty. */
 export function shown(value: unknown): string {
   if (value === undefined) return 'nothing';
-  const text = typeof value === 'string' ? JSON.stringify(value) : (JSON.stringify(value) ?? String(value));
+  const text = typeof value === 'number' ? String(value) : JSON.stringify(value);
   return text.length > 40 ? `${text.slice(0, 37)}…` : text;
 }
 
