@@ -1,0 +1,64 @@
+import { jsPDF } from 'jspdf';
+import type { Results } from '../chain/results';
+import type { Design } from '../design/schema';
+import { windingSheet } from '../sheet/build';
+import type { SheetDocument } from '../sheet/document';
+import { flowOn, MARGIN, TYPE } from './page-flow';
+import { printBlocks } from './pdf-blocks';
+
+export interface SheetPaper {
+  paper: 'a4' | 'letter';
+  fileName: string;
+  /** As in 2026-03-14. */
+  date: string;
+  /** DejaVu Sans as a TrueType file: the built-in fonts of PDF lack Ω, ° and ∅. */
+  fontBase64: string;
+  /** Of the program, as in 0.1.0. */
+  version?: string;
+}
+
+/** The winding sheet as a PDF file. The same design, paper, name and date give the same bytes. */
+export function sheetPdf(design: Design, results: Results, paper: SheetPaper): Uint8Array {
+  const sheet = windingSheet(design, results);
+  const doc = new jsPDF({ unit: 'mm', format: paper.paper, putOnlyUsedFonts: true, compress: true });
+  doc.addFileToVFS('sheet.ttf', paper.fontBase64);
+  doc.addFont('sheet.ttf', 'sheet', 'normal');
+  doc.setFont('sheet', 'normal');
+  doc.setCreationDate(`D:${paper.date.replaceAll('-', '')}000000+00'00'`);
+  doc.setFileId(sheet.trace.repeat(4));
+  doc.setDocumentProperties({ title: sheet.title, subject: sheet.machine, creator: 'Gapwright' });
+  const flow = flowOn(doc);
+  flow.y += flow.write(flow.wrap(sheet.title, flow.width, TYPE.title), MARGIN, flow.y, TYPE.title) + 1;
+  flow.y += flow.write(flow.wrap(sheet.machine, flow.width, TYPE.machine), MARGIN, flow.y, TYPE.machine) + 2;
+  printBlocks(flow, sheet.blocks);
+  footers(doc, sheet, paper);
+  return new Uint8Array(doc.output('arraybuffer'));
+}
+
+function footers(doc: jsPDF, sheet: SheetDocument, { fileName, date, version }: SheetPaper): void {
+  const pages = doc.getNumberOfPages();
+  const { pageSize } = doc.internal;
+  const [right, base] = [pageSize.getWidth() - MARGIN, pageSize.getHeight() - MARGIN];
+  const facts = [date, `Gapwright${version ? ` ${version}` : ''}`, `trace ${sheet.trace}`].join(' · ');
+  doc.setFontSize(TYPE.foot);
+  doc.setTextColor('#000000');
+  for (let page = 1; page <= pages; page++) {
+    doc.setPage(page);
+    doc.setDrawColor('#000000');
+    doc.setLineWidth(0.2);
+    doc.line(MARGIN, base - 9.5, right, base - 9.5);
+    const number = `page ${page} of ${pages}`;
+    const room = right - MARGIN - doc.getTextWidth(number) - 6;
+    doc.text(shortened(doc, fileName, right - MARGIN), MARGIN, base - 5);
+    doc.text(shortened(doc, facts, room), MARGIN, base);
+    doc.text(number, right - doc.getTextWidth(number), base);
+  }
+}
+
+/** A name cut in the middle, so that its beginning and its ending stay. */
+function shortened(doc: jsPDF, name: string, width: number): string {
+  let kept = name;
+  for (let keep = name.length - 1; doc.getTextWidth(kept) > width && keep > 2; keep--)
+    kept = `${name.slice(0, Math.ceil(keep / 2))}…${name.slice(name.length - Math.floor(keep / 2))}`;
+  return kept;
+}

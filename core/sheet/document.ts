@@ -1,0 +1,32 @@
+import type { Caution } from '../problem';
+import type { Drawing } from './drawing';
+
+export interface Column {
+  head: string;
+  /** Share of the page's width. */
+  share: number;
+  align?: 'right';
+  /** Cells are framed, to be written in by hand. */
+  box?: boolean;
+}
+
+/** What the winding sheet is made of, before anybody knows the paper. */
+export type Block =
+  | { kind: 'heading'; text: string }
+  | { kind: 'text'; text: string }
+  | { kind: 'facts'; rows: [name: string, value: string][] }
+  | { kind: 'table'; columns: Column[]; rows: string[][] }
+  /** At most `height` mm tall on paper. */
+  | { kind: 'drawing'; drawing: Drawing; height: number }
+  /** Numbered, each with a box to tick. */
+  | { kind: 'steps'; steps: string[] }
+  | { kind: 'cautions'; cautions: Caution[] };
+
+export interface SheetDocument {
+  title: string;
+  /** The machine in a line. */
+  machine: string;
+  /** Eight hexadecimal digits that change with any entry of the design. */
+  trace: string;
+  blocks: Block[];
+}

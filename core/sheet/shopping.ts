@@ -1,0 +1,67 @@
+import type { Results } from '../chain/results';
+import { METALS } from '../constants';
+import type { Design } from '../design/schema';
+import type { Reel } from '../design/shelf';
+import type { Block } from './document';
+import { bareMm, kilograms, many, metres, squareMm, wireMm } from './figures';
+import { effectiveConnection } from './joins';
+
+/** Bought over what is wound, for tails, joints and a spoilt coil. Common practice. [-] */
+export const ALLOWANCE = 0.05;
+
+/** Length of wire on a reel, its covering counted as metal. [m] */
+export function reelLength(reel: Reel): number {
+  const section = (Math.PI * reel.conductorDiameter ** 2) / 4;
+  return reel.mass / (METALS[reel.metal].density * section);
+}
+
+/** Wire, magnets, diodes and cable. */
+export function shoppingBlocks(design: Design, results: Results): Block[] {
+  const { winding, discs, magnets, cable } = design;
+  const { wire } = winding;
+  const needed = results.coils.wireLength * (1 + ALLOWANCE);
+  const discsWithMagnets = discs.arrangement === 'facing-pair' ? 2 : 1;
+  const single = effectiveConnection(winding.connection, winding.phases) === 'separate';
+  const cores = cable.side === 'dc' ? 2 : single ? 2 * winding.phases : winding.phases;
+  const rows: [string, string][] = [
+    [
+      'Winding wire',
+      `${wire.metal}, ${wireMm(wire.conductorDiameter)} bare, ${wireMm(wire.overallDiameter)} over the covering, class ${wire.thermalClass} °C`,
+    ],
+    [
+      'to buy',
+      `${metres(needed)}, ${kilograms(results.coils.wireMass * (1 + ALLOWANCE))} (${metres(results.coils.wireLength)} and ${ALLOWANCE * 100} % over)`,
+    ],
+    ...shelfRows(design, needed),
+    ['Magnets', `${discs.poles * discsWithMagnets}${magnets.grade ? ` of grade ${magnets.grade}` : ''}, ${magnetWords(magnets.shape)}`],
+    ['Diodes', many((single ? 4 : 2) * winding.phases, 'diode')],
+    [
+      'Cable',
+      `${metres(cable.length)} of ${cores} × ${squareMm(cable.section)} ${cable.metal}, ${cable.side === 'dc' ? 'rectifier to load' : 'generator to rectifier'}`,
+    ],
+  ];
+  return [{ kind: 'facts', rows }];
+}
+
+function shelfRows({ shelf = [], winding: { wire } }: Design, needed: number): [string, string][] {
+  return shelf
+    .filter((reel) => reel.metal === wire.metal && Math.abs(reel.conductorDiameter / wire.conductorDiameter - 1) < 0.005)
+    .map((reel) => {
+      const over = reelLength(reel) - needed;
+      return [
+        `on the shelf: ${reel.label}`,
+        `${metres(reelLength(reel))}, ${over >= 0 ? `enough, ${metres(over)} left` : `short by ${metres(-over)}`}`,
+      ];
+    });
+}
+
+export function magnetWords(shape: Design['magnets']['shape']): string {
+  switch (shape.kind) {
+    case 'block':
+      return `blocks ${bareMm(shape.radial)} × ${bareMm(shape.tangential)} × ${bareMm(shape.axial)} mm`;
+    case 'cylinder':
+      return `round, ∅ ${bareMm(shape.diameter)} × ${bareMm(shape.axial)} mm`;
+    case 'sector':
+      return `sectors of ${Number(((shape.span * 180) / Math.PI).toFixed(1))}°, radius ${bareMm(shape.innerRadius)} to ${bareMm(shape.outerRadius)}, ${bareMm(shape.axial)} mm thick`;
+  }
+}

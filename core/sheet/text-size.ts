@@ -1,0 +1,44 @@
+import type { Point, Stroke } from './drawing';
+
+type TextStroke = Extract<Stroke, { kind: 'text' }>;
+
+/** Cap height over font size of DejaVu Sans: 1493 of 2048 units, from the font's OS/2 table. */
+export const CAP_HEIGHT = 1493 / 2048;
+/** How far letters such as g reach below the base line, over the cap height. */
+const DESCENT = 0.33;
+
+/** Advance widths of DejaVu Sans over the font size, rounded up to three classes; a drawing must know its size before a font is at hand. */
+function advance(char: string): number {
+  if (/[mMWw@%ΩQ→←…—☐]/.test(char)) return 0.98;
+  if (/[iljI.,:;|!'’()[\]\sft]/.test(char)) return 0.42;
+  return /[A-Z]/.test(char) ? 0.76 : 0.645;
+}
+
+/** Width of a line of text of cap height `size`, on the safe side. [mm] */
+export function textWidth(text: string, size: number): number {
+  return ([...text].reduce((sum, char) => sum + advance(char), 0) * size) / CAP_HEIGHT;
+}
+
+/** Corners of the box round a text, its base line turned by its angle. [mm] */
+export function textCorners({ at, text, size, anchor, angle = 0 }: TextStroke): Point[] {
+  const width = textWidth(text, size);
+  const left = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return (
+    [
+      [left, -DESCENT * size],
+      [left + width, -DESCENT * size],
+      [left + width, size],
+      [left, size],
+    ] as Point[]
+  ).map(([x, y]) => [at[0] + x * cos - y * sin, at[1] + x * sin + y * cos]);
+}
+
+/**
+ * Cap height of a drawing's lettering, so that it prints in type of `points` when the drawing fills `paper`. [mm]
+ *
+ * Drawings are made in real millimetres and shrunk to the page, so lettering must be larger on a larger machine.
+ */
+export function letterSize(width: number, height: number, points = 10.5, paper = { width: 178, height: 150 }): number {
+  return ((points * 25.4) / 72) * CAP_HEIGHT * Math.max(width / paper.width, height / paper.height);
+}
