@@ -77,7 +77,7 @@ export function themeFor(mode: 'light' | 'dark'): Theme {
           '@media (prefers-reduced-motion: reduce)': { '*': { transition: 'none !important', animation: 'none !important' } },
         },
       },
-      MuiButtonBase: { defaultProps: { disableRipple: true } },
+      MuiButtonBase: { defaultProps: { disableRipple: true }, styleOverrides: { root: { fontFamily: 'inherit', fontSize: 'inherit', letterSpacing: 'inherit' } } },
       MuiPaper: { defaultProps: { elevation: 0 }, styleOverrides: { root: { backgroundImage: 'none' } } },
       MuiTooltip: {
         defaultProps: { enterDelay: 500, enterNextDelay: 200, disableInteractive: true },

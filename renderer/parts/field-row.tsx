@@ -15,7 +15,7 @@ interface Props {
 /** One line of a form: label, box, and below them at once what is wrong with it. */
 export function FieldRow({ id, label, symbol, meaning, error, note, children }: Props) {
   return (
-    <Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) 152px', columnGap: 1, alignItems: 'center', minHeight: 32 }}>
+    <Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) 144px', columnGap: 1, alignItems: 'center', minHeight: 32 }}>
       <Box component="label" htmlFor={id} sx={{ fontSize: 13, lineHeight: 1.2 }}>
         {label}
         {symbol && (

@@ -18,7 +18,7 @@ interface Props {
 export function ResultList({ paths, results, baseline, onOpen }: Props) {
   const open = new Set(results.workings.map((w) => w.result));
   return (
-    <Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
+    <Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0, display: 'grid', gridTemplateColumns: 'repeat(auto-fill, minmax(310px, 1fr))', columnGap: 3 }}>
       {paths
         .filter((path) => valueAt(results, path) !== undefined)
         .map((path) => (

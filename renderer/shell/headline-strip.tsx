@@ -27,12 +27,14 @@ const verdictColor = { pass: 'success.main', tight: 'warning.main', fail: 'error
 export function HeadlineStrip() {
   const results = useResults((s) => s.results);
   const stale = useResults((s) => s.problems.length > 0);
+  const busy = useResults((s) => s.busy);
   const faulty = useDesign((s) => Object.keys(s.faults).length > 0);
   return (
     <Box
       component="section"
       aria-label="Headline results"
       data-testid="headline"
+      aria-busy={busy}
       sx={{ display: 'grid', gridTemplateColumns: 'repeat(8, minmax(0, 1fr))', borderBottom: 1, borderColor: 'divider', minHeight: 66, bgcolor: 'background.paper' }}
     >
       {numbers.map(({ path, label }) => (
@@ -54,7 +56,7 @@ function Headline({ path, label, results }: { path: string; label: string; resul
   const baseline = useResults((s) => s.baseline);
   const kind = quantityAt(path).unit;
   const value = results && (valueAt(results, path) as number | null);
-  const { text, unit } = shown(value, kind, units);
+  const { text, unit } = shown(value, kind, units, 3);
   const moved = baseline && movement(value, valueAt(baseline, path) as number | null);
   const limit = path === 'rated.coilTemperature' ? results?.rated.limitTemperature : undefined;
   const over = limit !== undefined && value !== null && value > limit;

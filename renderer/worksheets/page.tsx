@@ -64,7 +64,7 @@ function Inputs({ worksheet }: { worksheet: Worksheet }) {
 }
 
 function Answers({ worksheet }: { worksheet: Worksheet }) {
-  const { Figure, Panel, results: paths } = worksheet;
+  const { Figure, Panel, groups, results: paths } = worksheet;
   const results = useResults((s) => s.results);
   const solvedFor = useResults((s) => s.solvedFor);
   const baseline = useResults((s) => s.baseline);
@@ -72,8 +72,9 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
   const cautions = results.cautions.filter((c) => worksheetFor(c.where)?.id === worksheet.id);
   return (
     <Box sx={{ minWidth: 0 }}>
-      <Box sx={{ display: 'grid', gridTemplateColumns: { xs: 'minmax(0, 1fr)', lg: paths.length ? 'minmax(0, 1fr) 420px' : 'minmax(0, 1fr)' }, gap: 3 }}>
-        <Box component="figure" aria-label={`${worksheet.title}: drawing`} sx={{ m: 0, minWidth: 0 }}>
+      {groups.length === 0 && Panel && <Panel design={solvedFor} results={results} />}
+      <Box sx={{ display: 'grid', gridTemplateColumns: { xs: 'minmax(0, 1fr)', xl: paths.length ? 'minmax(0, 1fr) 400px' : 'minmax(0, 1fr)' }, columnGap: 3 }}>
+        <Box component="figure" aria-label={`${worksheet.title}: drawing`} sx={{ m: 0, mb: 2.5, minWidth: 0, maxWidth: 1100 }}>
           <Figure design={solvedFor} results={results} />
         </Box>
         {paths.length > 0 && (
@@ -82,7 +83,7 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
           </Section>
         )}
       </Box>
-      {Panel && <Panel design={solvedFor} results={results} />}
+      {groups.length > 0 && Panel && <Panel design={solvedFor} results={results} />}
       {cautions.length > 0 && (
         <Section title="Cautions">
           <CautionList cautions={cautions} onGo={goToEntry} />

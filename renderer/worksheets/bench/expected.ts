@@ -1,35 +1,6 @@
-import type { Design, Reading, Results } from '../../../core';
-
-/** Speeds of a hand, a slow and a fast drill. [rpm] */
-export const benchSpeeds = [60, 200, 500] as const;
+import { expectedReadings, type Design, type ExpectedReadings, type Reading, type Results } from '../../../core';
 
 export type On = Reading['on'];
-
-/** What the meter must read between two ends. Ohms at 20 °C, volts and hertz at 1000 rpm. */
-export interface Expected {
-  ohms20: number;
-  voltsPer1000rpm: number;
-}
-
-export function expectedOn(on: On, design: Design, results: Results): Expected | undefined {
-  const { coils, emf, stages } = results;
-  switch (on) {
-    case 'coil':
-      return { ohms20: coils.coilResistance20, voltsPer1000rpm: stages.emf.coilRmsPer1000rpm };
-    case 'phase':
-      return { ohms20: coils.phaseResistance20, voltsPer1000rpm: emf.phaseRmsPer1000rpm };
-    case 'line':
-      return { ohms20: coils.phaseResistance20 * lineFactor(design), voltsPer1000rpm: emf.lineRmsPer1000rpm };
-    case 'dc':
-      return undefined;
-  }
-}
-
-/** Phases met between two terminals: two in series in a star, one beside all the others in a delta ring. */
-function lineFactor({ winding }: Design): number {
-  if (winding.connection === 'star') return 2;
-  return winding.connection === 'delta' ? (winding.phases - 1) / winding.phases : 1;
-}
 
 export interface Comparison {
   what: 'ohms' | 'volts' | 'hertz';
@@ -41,20 +12,35 @@ export interface Comparison {
 
 /** Every figure of a reading beside what it should have been. */
 export function compared(reading: Reading, design: Design, results: Results): Comparison[] {
-  const expected = expectedOn(reading.on, design, results);
-  if (!expected) return [];
-  const thousands = reading.speed === undefined ? undefined : (reading.speed * 60) / (2 * Math.PI) / 1000;
+  const { on, temperature = design.surroundings.airTemperature, speed } = reading;
+  if (on === 'dc') return [];
+  const room = { ...design, surroundings: { ...design.surroundings, airTemperature: temperature } };
+  const expected = expectedReadings(room, results);
+  const turning = speed === undefined ? undefined : atSpeed(expected, speed);
   const pairs = [
-    { what: 'ohms' as const, measured: reading.ohms, expected: expected.ohms20 },
-    { what: 'volts' as const, measured: reading.volts, expected: thousands && expected.voltsPer1000rpm * thousands },
-    { what: 'hertz' as const, measured: reading.hertz, expected: thousands && results.emf.hertzPer1000rpm * thousands },
+    { what: 'ohms' as const, measured: reading.ohms, expected: expected.ohms[on] },
+    { what: 'volts' as const, measured: reading.volts, expected: turning?.[on] },
+    { what: 'hertz' as const, measured: reading.hertz, expected: turning?.hertz },
   ];
-  return pairs.flatMap(({ what, measured, expected: e }) => (measured !== undefined && e ? [{ what, measured, expected: e, deviation: measured / e - 1 }] : []));
+  return pairs.flatMap(({ what, measured, expected: e }) =>
+    measured !== undefined && e ? [{ what, measured, expected: e, deviation: measured / e - 1 }] : [],
+  );
+}
+
+/** Volts and hertz go with the speed. [rad/s] */
+function atSpeed({ speeds }: ExpectedReadings, speed: number): { coil: number; phase: number; line: number; hertz: number } | undefined {
+  const one = speeds[0];
+  if (!one) return undefined;
+  const times = (speed * 60) / (2 * Math.PI) / one.rpm;
+  return { coil: one.coil * times, phase: one.phase * times, line: one.line * times, hertz: one.hertz * times };
 }
 
 const causes: Record<Comparison['what'], { low: string; high: string }> = {
   ohms: { low: 'too low: shorted turns, thicker wire or fewer turns', high: 'too high: a poor joint, a broken strand or thinner wire' },
-  volts: { low: 'too low: a reversed or missing coil, a wider gap or fewer turns', high: 'too high: a narrower gap, more turns or a stronger magnet' },
+  volts: {
+    low: 'too low: a reversed or missing coil, a wider gap or fewer turns',
+    high: 'too high: a narrower gap, more turns or a stronger magnet',
+  },
   hertz: { low: 'too low: the shaft turned slower than written down', high: 'too high: the shaft turned faster than written down' },
 };
 
@@ -63,5 +49,5 @@ export function verdict({ what, deviation }: Comparison): { tone: 'good' | 'fair
   const size = Math.abs(deviation);
   if (size <= 0.05) return { tone: 'good', text: 'as it should be' };
   const cause = causes[what][deviation < 0 ? 'low' : 'high'];
-  return size <= 0.12 ? { tone: 'fair', text: `near; measure again. If it stays ${cause}` } : { tone: 'bad', text: cause };
+  return size <= 0.12 ? { tone: 'fair', text: `near; measure again. If it stays, ${cause}` } : { tone: 'bad', text: cause };
 }

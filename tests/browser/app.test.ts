@@ -1,0 +1,188 @@
+import { readFileSync } from 'node:fs';
+import type { Download } from 'playwright-core';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { accessibilityFaults, freshApp } from './app-page';
+
+const app = freshApp();
+
+const titles = [
+  'Magnets and gap',
+  'Coils',
+  'Wire and fit',
+  'Volts and amps',
+  'Heat',
+  'Wind match',
+  'Battery and controller',
+  'Bench',
+  'Shelf search',
+  'Winding sheet',
+];
+
+const headline = () => app.page.getByTestId('headline');
+const entry = (label: string) => app.page.getByRole('textbox', { name: label });
+const goTo = async (title: string) => {
+  await app.page.getByRole('navigation').getByRole('button', { name: title }).click();
+  await app.page.getByRole('heading', { level: 1, name: title }).waitFor();
+};
+
+/** Volts per 1000 rpm as the strip shows them. */
+const headlineVolts = async () => Number(/([\d.]+)\s*V/.exec(await headline().innerText().then((t) => t.replace('V per 1000 rpm', '')))?.[1]);
+
+const settled = () => app.page.getByTestId('headline').and(app.page.locator('[aria-busy="false"]')).waitFor();
+
+/** From the menus that a test can follow: without the pickers that a browser shows outside the page. */
+beforeEach(async () => {
+  await app.page.addInitScript(() => {
+    for (const picker of ['showOpenFilePicker', 'showSaveFilePicker']) Object.defineProperty(window, picker, { value: undefined });
+  });
+  await app.page.reload();
+  await settled();
+});
+
+async function openDemo(name: RegExp): Promise<void> {
+  await app.page.getByRole('button', { name: 'File' }).click();
+  await app.page.getByRole('menuitem', { name: 'New from a demo' }).click();
+  await app.page.getByRole('dialog').getByRole('button', { name }).click();
+  await app.page.getByRole('dialog').waitFor({ state: 'detached' });
+  await settled();
+}
+
+async function downloaded(act: () => Promise<void>): Promise<Download> {
+  const waiting = app.page.waitForEvent('download');
+  await act();
+  return waiting;
+}
+
+describe('a blank design', () => {
+  test('is worked out as soon as the page is there', async () => {
+    expect(await app.page.getByRole('textbox', { name: 'Title of the design' }).inputValue()).toBe('Untitled machine');
+    expect(await headlineVolts()).toBeGreaterThan(1);
+    expect(app.complaints).toEqual([]);
+  });
+});
+
+describe('a demo', () => {
+  test('half as many turns give half the volts, and undo brings them back', async () => {
+    await openDemo(/cabin/i);
+    await goTo('Coils');
+    const before = await headlineVolts();
+    const turns = Number(await entry('Turns').inputValue());
+    await entry('Turns').fill(String(turns / 2));
+    await settled();
+    expect(await headlineVolts()).toBeCloseTo(before / 2, 0);
+    expect(await headline().innerText()).toContain('−');
+    await app.page.getByRole('button', { name: `Undo turns ${turns} → ${turns / 2}` }).click();
+    await settled();
+    expect(await headlineVolts()).toBe(before);
+    expect(await entry('Turns').inputValue()).toBe(String(turns));
+    expect(app.complaints).toEqual([]);
+  });
+
+  test('saved and opened again it is the same design', async () => {
+    await openDemo(/cabin/i);
+    await goTo('Coils');
+    await entry('Skin over the copper').fill('0.75');
+    await app.page.getByText('not saved').waitFor();
+    const first = await downloaded(() => app.page.keyboard.press('Control+S'));
+    const saved = readFileSync(await first.path(), 'utf8');
+    expect(JSON.parse(saved)).toMatchObject({ kind: 'gapwright-design', winding: { skin: 0.00075 } });
+    expect(await app.page.getByText('not saved').count()).toBe(0);
+
+    await app.page.keyboard.press('Alt+N');
+    const chooser = app.page.waitForEvent('filechooser');
+    await app.page.keyboard.press('Control+O');
+    await (await chooser).setFiles({ name: 'again.gapwright', mimeType: 'application/json', buffer: Buffer.from(saved) });
+    await app.page.getByText('again.gapwright').waitFor();
+    const second = await downloaded(() => app.page.keyboard.press('Control+Shift+S'));
+    expect(readFileSync(await second.path(), 'utf8')).toBe(saved);
+    expect(app.complaints).toEqual([]);
+  });
+
+  test('the sheet that is printed carries its turns and its title', async () => {
+    await openDemo(/cabin/i);
+    const title = await app.page.getByRole('textbox', { name: 'Title of the design' }).inputValue();
+    await goTo('Coils');
+    const turns = await entry('Turns').inputValue();
+    const sheet = await downloaded(() => app.page.keyboard.press('Control+P'));
+    const text = await textOf(await sheet.path());
+    expect(text).toContain(title);
+    expect(text).toContain(turns);
+    expect(text).toMatch(/star/i);
+    expect(app.complaints).toEqual([]);
+  });
+});
+
+describe('an entry that cannot be used', () => {
+  test('is told so at once, keeps its text, and the numbers stay those before it', async () => {
+    await goTo('Coils');
+    const before = await headlineVolts();
+    await entry('Turns').fill('9999');
+    await app.page.getByText('Must be between').waitFor();
+    expect(await entry('Turns').inputValue()).toBe('9999');
+    expect(await headline().innerText()).toContain('An entry cannot be used as it stands');
+    expect(await headlineVolts()).toBe(before);
+    await app.page.keyboard.press('Control+Z');
+    expect(await app.page.getByText('Must be between').count()).toBe(0);
+  });
+
+  test('a design whose entries cannot stand together names the one at fault', async () => {
+    await goTo('Coils');
+    await entry('Hole ends at').fill('90');
+    await app.page.getByRole('status').getByText('cannot be worked out').first().waitFor();
+    await app.page.getByRole('button', { name: 'Hole ends at' }).waitFor();
+  });
+});
+
+test('a file that is no design is refused and the one on screen left alone', async () => {
+  const chooser = app.page.waitForEvent('filechooser');
+  await app.page.keyboard.press('Control+O');
+  await (await chooser).setFiles({ name: 'bad.gapwright', mimeType: 'application/json', buffer: Buffer.from('{"kind":"other"}') });
+  await app.page.getByText('bad.gapwright cannot be opened').waitFor();
+  expect(await app.page.getByRole('textbox', { name: 'Title of the design' }).inputValue()).toBe('Untitled machine');
+});
+
+test('unsaved work is offered again after the program stopped', async () => {
+  await goTo('Coils');
+  await entry('Turns').fill('61');
+  await app.page.waitForTimeout(4000);
+  const { page } = app;
+  page.on('dialog', (dialog) => void dialog.accept());
+  await page.reload();
+  await page.getByRole('button', { name: 'Take it up again' }).click();
+  await goTo('Coils');
+  expect(await entry('Turns').inputValue()).toBe('61');
+});
+
+test('inches and degrees Fahrenheit are shown everywhere and kept', async () => {
+  await app.page.keyboard.press('Alt+L');
+  await app.page.keyboard.press('Alt+F');
+  expect(await entry('Thickness').inputValue()).toBe('0.3937008');
+  await app.page.waitForTimeout(300);
+  await app.page.reload();
+  await settled();
+  expect(await headline().innerText()).toContain('°F');
+});
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test(`a reader who needs aids can use every worksheet, ${colorScheme}`, async () => {
+    await app.page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await openDemo(/cabin/i);
+    for (const title of titles) {
+      await goTo(title);
+      expect([title, await accessibilityFaults(app.page)]).toEqual([title, []]);
+      const wider = await app.page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);
+      expect([title, wider]).toEqual([title, false]);
+    }
+  });
+
+async function textOf(path: string): Promise<string> {
+  const document = await getDocument({ data: new Uint8Array(readFileSync(path)), verbosity: 0 }).promise;
+  const pages = await Promise.all(
+    Array.from({ length: document.numPages }, async (_, i) => {
+      const { items } = await (await document.getPage(i + 1)).getTextContent();
+      return items.map((item) => ('str' in item ? item.str : '')).join(' ');
+    }),
+  );
+  return pages.join('\n');
+}
