@@ -1,6 +1,8 @@
 /** The value at a dotted path, or undefined where the way there ends. */
 export function valueAt(root: unknown, path: string): unknown {
-  return path.split('.').reduce<unknown>((at, key) => (typeof at === 'object' && at !== null ? (at as Record<string, unknown>)[key] : undefined), root);
+  return path
+    .split('.')
+    .reduce<unknown>((at, key) => (typeof at === 'object' && at !== null ? (at as Record<string, unknown>)[key] : undefined), root);
 }
 
 /** A copy of `root` with another value at a dotted path; undefined takes the entry out. What is not on the way is shared. */

@@ -67,7 +67,9 @@ export function themeFor(mode: 'light' | 'dark'): Theme {
       body2: { fontSize: 12.5, lineHeight: 1.4 },
       button: { textTransform: 'none', fontSize: 13 },
     },
-    transitions: { duration: { shortest: 80, shorter: 90, short: 100, standard: 120, complex: 140, enteringScreen: 100, leavingScreen: 80 } },
+    transitions: {
+      duration: { shortest: 80, shorter: 90, short: 100, standard: 120, complex: 140, enteringScreen: 100, leavingScreen: 80 },
+    },
     components: {
       MuiCssBaseline: {
         styleOverrides: {
@@ -77,7 +79,10 @@ export function themeFor(mode: 'light' | 'dark'): Theme {
           '@media (prefers-reduced-motion: reduce)': { '*': { transition: 'none !important', animation: 'none !important' } },
         },
       },
-      MuiButtonBase: { defaultProps: { disableRipple: true }, styleOverrides: { root: { fontFamily: 'inherit', fontSize: 'inherit', letterSpacing: 'inherit' } } },
+      MuiButtonBase: {
+        defaultProps: { disableRipple: true },
+        styleOverrides: { root: { fontFamily: 'inherit', fontSize: 'inherit', letterSpacing: 'inherit' } },
+      },
       MuiPaper: { defaultProps: { elevation: 0 }, styleOverrides: { root: { backgroundImage: 'none' } } },
       MuiTooltip: {
         defaultProps: { enterDelay: 500, enterNextDelay: 200, disableInteractive: true },
@@ -86,7 +91,9 @@ export function themeFor(mode: 'light' | 'dark'): Theme {
       MuiDialog: { styleOverrides: { paper: { border: `1px solid ${t.edge}` } } },
       MuiMenu: { styleOverrides: { paper: { border: `1px solid ${t.edge}` } } },
       MuiMenuItem: { styleOverrides: { root: { fontSize: 13, minHeight: 30, paddingTop: 3, paddingBottom: 3 } } },
-      MuiTableCell: { styleOverrides: { root: { padding: '3px 8px', borderColor: t.rule, fontSize: 13 }, head: { color: t.faint, fontSize: 12 } } },
+      MuiTableCell: {
+        styleOverrides: { root: { padding: '3px 8px', borderColor: t.rule, fontSize: 13 }, head: { color: t.faint, fontSize: 12 } },
+      },
       MuiButton: { styleOverrides: { root: { minWidth: 0, padding: '3px 10px' } } },
     },
   });

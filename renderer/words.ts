@@ -36,11 +36,24 @@ export const choiceWord = (value: string): string => choices[value] ?? value;
 /** Results of single stages that a worksheet shows and the results file does not name. */
 const stageQuantities: Record<string, Quantity> = {
   'stages.magnets.remanence': { label: 'Remanence, warm', symbol: 'Br', unit: 'fluxDensity', meaning: 'At the magnets’ temperature' },
-  'stages.field.saturation': { label: 'Kept after saturation', unit: 'ratio', meaning: 'Share of the field left when the steel saturates; 1 when it does not' },
-  'stages.field.recoil': { label: 'Kept after recoil', unit: 'ratio', meaning: 'Share of the field left by the magnets’ recoil permeability' },
+  'stages.field.saturation': {
+    label: 'Kept after saturation',
+    unit: 'ratio',
+    meaning: 'Share of the field left when the steel saturates; 1 when it does not',
+  },
+  'stages.field.recoil': {
+    label: 'Kept after recoil',
+    unit: 'ratio',
+    meaning: 'Share of the field left by the magnets’ recoil permeability',
+  },
   'stages.winding.seriesCoils': { label: 'Coils in series', unit: 'count', meaning: 'In each parallel path of a phase' },
   'stages.winding.meanTurn': { label: 'Mean turn', unit: 'length', meaning: 'Length of the middle turn, corners rounded' },
-  'stages.winding.factors.winding': { label: 'Winding factor', symbol: 'kw', unit: 'ratio', meaning: 'Textbook value, beside the integrated one' },
+  'stages.winding.factors.winding': {
+    label: 'Winding factor',
+    symbol: 'kw',
+    unit: 'ratio',
+    meaning: 'Textbook value, beside the integrated one',
+  },
   'stages.winding.unbalance': { label: 'Unbalance', unit: 'percent', meaning: 'Greatest departure of a phase from the mean of all' },
   'stages.winding.windowArea': { label: 'Window of one leg', unit: 'area', meaning: 'Leg width times copper thickness' },
   'stages.wire.turnsTooMany': { label: 'Turns too many', unit: 'count', meaning: 'To take out so that the winding fits; 0 when it does' },

@@ -15,9 +15,9 @@ export const printSheet: Action = {
     const { file } = designStore.getState();
     const { results, solvedFor } = resultsStore.getState();
     if (!results || !solvedFor) return;
-    const { sheetPdf } = await import('../sheet-printing');
+    const { printedSheet } = await import('../sheet-printing');
     const name = fileName(`${solvedFor.title} winding sheet`, 'pdf');
-    const bytes = await sheetPdf(solvedFor, results, viewStore.getState().paper, file?.name ?? 'not saved');
+    const bytes = await printedSheet(solvedFor, results, viewStore.getState().paper, file?.name ?? 'not saved');
     const saved = await desktop.exportFile(name, 'pdf', bytes);
     if (saved) setView({ message: { severity: 'success', text: `Saved ${saved.name}` } });
   },

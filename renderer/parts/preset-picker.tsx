@@ -20,7 +20,9 @@ interface Props {
 /** Fills a group from a table; says "own numbers" where the entries are no row of it. */
 export function PresetPicker({ title, presets, design, onPick }: Props) {
   const id = fieldId(`preset.${title.toLowerCase().replaceAll(/[^a-z]+/g, '-')}`);
-  const current = presets.findIndex((preset) => Object.entries(preset.changes).every(([path, value]) => close(valueAt(design, path), value)));
+  const current = presets.findIndex((preset) =>
+    Object.entries(preset.changes).every(([path, value]) => close(valueAt(design, path), value)),
+  );
   return (
     <FieldRow id={id} label={`${title} from a table`} meaning="Fills the entries below; each can still be changed">
       <NativeSelect

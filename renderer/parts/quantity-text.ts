@@ -62,7 +62,8 @@ export function useQuantityText({ quantity, range, value, optional = false, onCh
 
 /** What is out of range, in the user's units, or null. */
 export function rangeError(value: number, range: NumberRange, shown: (value: number) => string): string | null {
-  if (value < range.min || value > range.max) return `Must be between ${shown(range.min)} and ${shown(range.max)}; this is ${shown(value)}.`;
+  if (value < range.min || value > range.max)
+    return `Must be between ${shown(range.min)} and ${shown(range.max)}; this is ${shown(value)}.`;
   if (range.whole === 'even' && value % 2 !== 0) return `Must be an even number; this is ${shown(value)}.`;
   if (range.whole && !Number.isInteger(value)) return `Must be a whole number; this is ${value}.`;
   return null;

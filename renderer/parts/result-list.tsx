@@ -18,7 +18,10 @@ interface Props {
 export function ResultList({ paths, results, baseline, onOpen }: Props) {
   const open = new Set(results.workings.map((w) => w.result));
   return (
-    <Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0, display: 'grid', gridTemplateColumns: 'repeat(auto-fill, minmax(310px, 1fr))', columnGap: 3 }}>
+    <Box
+      component="ul"
+      sx={{ listStyle: 'none', m: 0, p: 0, display: 'grid', gridTemplateColumns: 'repeat(auto-fill, minmax(310px, 1fr))', columnGap: 3 }}
+    >
       {paths
         .filter((path) => valueAt(results, path) !== undefined)
         .map((path) => (
@@ -64,14 +67,29 @@ function Row({ path, results, baseline, onOpen }: { path: string; results: Resul
       </Box>
       <Box component="span" sx={{ textAlign: 'right', fontWeight: 500, whiteSpace: 'nowrap' }}>
         {text}
-        <Box component="span" sx={{ display: 'inline-block', minWidth: 40, pl: 0.75, fontWeight: 400, fontSize: 12, color: 'text.secondary', textAlign: 'left' }}>
+        <Box
+          component="span"
+          sx={{
+            display: 'inline-block',
+            minWidth: 40,
+            pl: 0.75,
+            fontWeight: 400,
+            fontSize: 12,
+            color: 'text.secondary',
+            textAlign: 'left',
+          }}
+        >
           {unit}
         </Box>
       </Box>
     </>
   );
   return onOpen ? (
-    <ButtonBase onClick={onOpen} title={`${quantity.meaning}. Opens the working.`} sx={{ ...rowStyle, '&:hover': { bgcolor: 'action.hover' } }}>
+    <ButtonBase
+      onClick={onOpen}
+      title={`${quantity.meaning}. Opens the working.`}
+      sx={{ ...rowStyle, '&:hover': { bgcolor: 'action.hover' } }}
+    >
       {cells}
     </ButtonBase>
   ) : (

@@ -63,7 +63,13 @@ function Part({ title, serif = false, children }: { title: string; serif?: boole
   return (
     <Box sx={{ mb: 1.5 }}>
       <Box sx={{ fontSize: 12, color: 'text.secondary' }}>{title}</Box>
-      <Box sx={serif ? { fontFamily: 'Georgia, "DejaVu Serif", serif', fontSize: 15, whiteSpace: 'pre-wrap', overflowWrap: 'anywhere' } : { fontSize: 13.5 }}>
+      <Box
+        sx={
+          serif
+            ? { fontFamily: 'Georgia, "DejaVu Serif", serif', fontSize: 15, whiteSpace: 'pre-wrap', overflowWrap: 'anywhere' }
+            : { fontSize: 13.5 }
+        }
+      >
         {children}
       </Box>
     </Box>

@@ -41,7 +41,17 @@ export function Dialogs() {
   );
 }
 
-function Frame({ title, actions, children, onClose = close }: { title: string; actions: ReactNode; children: ReactNode; onClose?: () => void }) {
+function Frame({
+  title,
+  actions,
+  children,
+  onClose = close,
+}: {
+  title: string;
+  actions: ReactNode;
+  children: ReactNode;
+  onClose?: () => void;
+}) {
   return (
     <Dialog open onClose={onClose} maxWidth="sm" fullWidth aria-labelledby="dialog-title">
       <DialogTitle id="dialog-title" sx={{ fontSize: 16, pb: 1 }}>

@@ -35,7 +35,14 @@ export function HeadlineStrip() {
       aria-label="Headline results"
       data-testid="headline"
       aria-busy={busy}
-      sx={{ display: 'grid', gridTemplateColumns: 'repeat(8, minmax(0, 1fr))', borderBottom: 1, borderColor: 'divider', minHeight: 66, bgcolor: 'background.paper' }}
+      sx={{
+        display: 'grid',
+        gridTemplateColumns: 'repeat(8, minmax(0, 1fr))',
+        borderBottom: 1,
+        borderColor: 'divider',
+        minHeight: 66,
+        bgcolor: 'background.paper',
+      }}
     >
       {numbers.map(({ path, label }) => (
         <Headline key={path} path={path} label={label} results={results} />
@@ -43,8 +50,13 @@ export function HeadlineStrip() {
       <Verdict results={results} />
       <CautionCount results={results} />
       {(stale || faulty) && (
-        <Box role="status" sx={{ gridColumn: '1 / -1', px: 1.75, py: 0.25, fontSize: 12, color: 'error.main', borderTop: 1, borderColor: 'divider' }}>
-          {faulty ? 'An entry cannot be used as it stands; the numbers are those before it.' : 'This design cannot be worked out; the numbers are of the last one that could.'}
+        <Box
+          role="status"
+          sx={{ gridColumn: '1 / -1', px: 1.75, py: 0.25, fontSize: 12, color: 'error.main', borderTop: 1, borderColor: 'divider' }}
+        >
+          {faulty
+            ? 'An entry cannot be used as it stands; the numbers are those before it.'
+            : 'This design cannot be worked out; the numbers are of the last one that could.'}
         </Box>
       )}
     </Box>
@@ -145,7 +157,18 @@ function Figure({ children, unit, color }: { children: ReactNode; unit?: string;
 
 function Sub({ children }: { children: ReactNode }) {
   return (
-    <Box component="span" sx={{ display: 'block', minHeight: 16, fontSize: 11.5, color: 'text.secondary', whiteSpace: 'nowrap', overflow: 'hidden', textOverflow: 'ellipsis' }}>
+    <Box
+      component="span"
+      sx={{
+        display: 'block',
+        minHeight: 16,
+        fontSize: 11.5,
+        color: 'text.secondary',
+        whiteSpace: 'nowrap',
+        overflow: 'hidden',
+        textOverflow: 'ellipsis',
+      }}
+    >
       {children}
     </Box>
   );

@@ -28,7 +28,13 @@ export function MenuButton({ label, actions }: { label: string; actions: (Action
       >
         {label}
       </Button>
-      <Menu id={id} anchorEl={anchor} open={anchor !== null} onClose={close} slotProps={{ list: { 'aria-labelledby': `${id}-button`, dense: true } }}>
+      <Menu
+        id={id}
+        anchorEl={anchor}
+        open={anchor !== null}
+        onClose={close}
+        slotProps={{ list: { 'aria-labelledby': `${id}-button`, dense: true } }}
+      >
         {actions.map((action, i) =>
           action === null ? (
             <Divider key={i} component="li" />
@@ -42,7 +48,9 @@ export function MenuButton({ label, actions }: { label: string; actions: (Action
               }}
             >
               <span style={{ flex: 1, paddingRight: 32 }}>{action.label()}</span>
-              <kbd style={{ font: 'inherit', fontSize: 12, opacity: 0.75 }}>{action.shortcut && shortcutText(action.shortcut, isMac())}</kbd>
+              <kbd style={{ font: 'inherit', fontSize: 12, opacity: 0.75 }}>
+                {action.shortcut && shortcutText(action.shortcut, isMac())}
+              </kbd>
             </MenuItem>
           ),
         )}

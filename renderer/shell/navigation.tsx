@@ -33,11 +33,23 @@ export function Navigation() {
               color: 'text.secondary',
               '&:hover': { color: 'text.primary' },
               '&:focus-visible': { outlineOffset: -2 },
-              '&[aria-current]': { color: 'text.primary', fontWeight: 500, borderLeftColor: 'primary.main', background: t.palette.background.paper },
+              '&[aria-current]': {
+                color: 'text.primary',
+                fontWeight: 500,
+                borderLeftColor: 'primary.main',
+                background: t.palette.background.paper,
+              },
             })}
           >
             {title}
-            {tone && <Box component="span" role="img" aria-label={`has a ${gravest(id)}`} sx={{ width: 7, height: 7, borderRadius: '50%', bgcolor: tone }} />}
+            {tone && (
+              <Box
+                component="span"
+                role="img"
+                aria-label={`has a ${gravest(id)}`}
+                sx={{ width: 7, height: 7, borderRadius: '50%', bgcolor: tone }}
+              />
+            )}
           </ButtonBase>
         );
       })}

@@ -34,7 +34,19 @@ export function TopBar() {
   useDesign((s) => s.history);
   useResults((s) => s.results === null);
   return (
-    <Box component="header" sx={{ display: 'flex', alignItems: 'center', gap: 0.5, px: 1.5, height: 44, borderBottom: 1, borderColor: 'divider', bgcolor: 'background.paper' }}>
+    <Box
+      component="header"
+      sx={{
+        display: 'flex',
+        alignItems: 'center',
+        gap: 0.5,
+        px: 1.5,
+        height: 44,
+        borderBottom: 1,
+        borderColor: 'divider',
+        bgcolor: 'background.paper',
+      }}
+    >
       <Wordmark />
       <MenuButton label="File" actions={[newDesign, newFromDemo, open, null, save, saveAs, null, printSheet]} />
       <MenuButton label="Units" actions={[lengthUnit, wireSizes, temperatureUnit]} />
@@ -57,7 +69,10 @@ export function TopBar() {
             '& input': { textAlign: 'center', fontSize: 15, fontWeight: 500, py: 0, '&:focus-visible': { outline: 'none' } },
           })}
         />
-        <Box component="span" sx={{ fontSize: 12, color: unsaved ? 'primary.main' : 'text.secondary', whiteSpace: 'nowrap', minWidth: 112 }}>
+        <Box
+          component="span"
+          sx={{ fontSize: 12, color: unsaved ? 'primary.main' : 'text.secondary', whiteSpace: 'nowrap', minWidth: 112 }}
+        >
           {unsaved ? '● not saved' : (file?.name ?? '')}
         </Box>
       </Box>

@@ -38,12 +38,15 @@ function put({ present, past, future, merging }: History<Design>): void {
 }
 
 /** Whether there is something that closing would lose. */
-export const isUnsaved = (state: DesignState): boolean => state.saved === null || JSON.stringify(state.saved) !== JSON.stringify(state.design);
+export const isUnsaved = (state: DesignState): boolean =>
+  state.saved === null || JSON.stringify(state.saved) !== JSON.stringify(state.design);
 
 /** Changes one entry. `typed` steps in the same box merge into one until the box is left. */
 export function editEntry(path: string, value: unknown, name: StepName, typed = false): void {
   const now = historyNow();
-  put(committed(now, withValueAt(now.present, path, value), (before) => name(path, valueAt(before, path), value), typed ? path : undefined));
+  put(
+    committed(now, withValueAt(now.present, path, value), (before) => name(path, valueAt(before, path), value), typed ? path : undefined),
+  );
 }
 
 /** Changes several entries as one step. */

@@ -31,7 +31,8 @@ export function committed<T>(history: History<T>, next: T, name: (before: T) => 
 }
 
 /** Ends merging: the box was left. */
-export const settled = <T>(history: History<T>): History<T> => (history.merging === undefined ? history : { ...history, merging: undefined });
+export const settled = <T>(history: History<T>): History<T> =>
+  history.merging === undefined ? history : { ...history, merging: undefined };
 
 export function undone<T>(history: History<T>): History<T> {
   const step = history.past.at(-1);

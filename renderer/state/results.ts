@@ -15,7 +15,13 @@ export interface ResultsState {
   busy: boolean;
 }
 
-export const resultsStore = createStore<ResultsState>(() => ({ results: null, solvedFor: null, baseline: null, problems: [], busy: false }));
+export const resultsStore = createStore<ResultsState>(() => ({
+  results: null,
+  solvedFor: null,
+  baseline: null,
+  problems: [],
+  busy: false,
+}));
 
 export function useResults<T>(select: (state: ResultsState) => T): T {
   return useStore(resultsStore, select);

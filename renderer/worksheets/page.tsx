@@ -54,7 +54,9 @@ function Inputs({ worksheet }: { worksheet: Worksheet }) {
         problems={Object.fromEntries(problems.map((p) => [p.where, p.message]))}
         onEdit={(path, value, typed) => editEntry(path, value, stepName, typed)}
         onKind={(path, kind) => changeKind(path, kind, stepName)}
-        onToggle={(path, present) => path === 'controller' && toggleSection(path, present, present ? 'charge controller added' : 'charge controller removed')}
+        onToggle={(path, present) =>
+          path === 'controller' && toggleSection(path, present, present ? 'charge controller added' : 'charge controller removed')
+        }
         onPreset={(preset) => editEntries(preset.changes, preset.name)}
         onFault={setFault}
         onSettle={settleEntry}
@@ -73,7 +75,13 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
   return (
     <Box sx={{ minWidth: 0 }}>
       {groups.length === 0 && Panel && <Panel design={solvedFor} results={results} />}
-      <Box sx={{ display: 'grid', gridTemplateColumns: { xs: 'minmax(0, 1fr)', xl: paths.length ? 'minmax(0, 1fr) 400px' : 'minmax(0, 1fr)' }, columnGap: 3 }}>
+      <Box
+        sx={{
+          display: 'grid',
+          gridTemplateColumns: { xs: 'minmax(0, 1fr)', xl: paths.length ? 'minmax(0, 1fr) 400px' : 'minmax(0, 1fr)' },
+          columnGap: 3,
+        }}
+      >
         <Box component="figure" aria-label={`${worksheet.title}: drawing`} sx={{ m: 0, mb: 2.5, minWidth: 0, maxWidth: 1100 }}>
           <Figure design={solvedFor} results={results} />
         </Box>

@@ -27,7 +27,14 @@ const goTo = async (title: string) => {
 };
 
 /** Volts per 1000 rpm as the strip shows them. */
-const headlineVolts = async () => Number(/([\d.]+)\s*V/.exec(await headline().innerText().then((t) => t.replace('V per 1000 rpm', '')))?.[1]);
+const headlineVolts = async () =>
+  Number(
+    /([\d.]+)\s*V/.exec(
+      await headline()
+        .innerText()
+        .then((t) => t.replace('V per 1000 rpm', '')),
+    )?.[1],
+  );
 
 const settled = () => app.page.getByTestId('headline').and(app.page.locator('[aria-busy="false"]')).waitFor();
 

@@ -32,7 +32,11 @@ describe('worksheets', () => {
   });
 
   test('every entry a worksheet lists is one of the design file', () => {
-    for (const path of listed) expect([path, path === 'controller' || designs.some((d) => entryAt(path, d)) || path.startsWith('controller.')]).toEqual([path, true]);
+    for (const path of listed)
+      expect([path, path === 'controller' || designs.some((d) => entryAt(path, d)) || path.startsWith('controller.')]).toEqual([
+        path,
+        true,
+      ]);
   });
 
   test('every entry and result that is listed has its words', () => {

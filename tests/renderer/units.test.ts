@@ -84,7 +84,18 @@ describe('writing', () => {
     expect(formatDifference(-10, 'temperature', metric)).toBe('−10.0 °C');
   });
 
-  const kinds: UnitKind[] = ['length', 'wireDiameter', 'area', 'angle', 'temperature', 'fieldStrength', 'voltage', 'mass', 'energy', 'speed'];
+  const kinds: UnitKind[] = [
+    'length',
+    'wireDiameter',
+    'area',
+    'angle',
+    'temperature',
+    'fieldStrength',
+    'voltage',
+    'mass',
+    'energy',
+    'speed',
+  ];
   test.each(kinds)('what an entry box shows of a %s reads back as the same value', (kind) => {
     fc.assert(
       fc.property(fc.double({ min: 1e-4, max: 1e4, noNaN: true }), fc.constantFrom(metric, imperial), (x, preferences) => {

@@ -183,4 +183,5 @@ function Comparisons({ comparisons }: { comparisons: Comparison[] }) {
   );
 }
 
-const withoutEmpty = (reading: Reading): Reading => Object.fromEntries(Object.entries(reading).filter(([, value]) => value !== undefined)) as Reading;
+const withoutEmpty = (reading: Reading): Reading =>
+  Object.fromEntries(Object.entries(reading).filter(([, value]) => value !== undefined)) as Reading;

@@ -16,7 +16,12 @@ const MOST_IN_HAND = 4;
 const MOST_TURNS = 5000; // as the design file allows
 
 /** Every reel with one to four wires in hand, at the most turns that fit, fully worked out. Calls `found` as it goes; stops when `stopped`. */
-export async function searchShelf(design: Design, solve: SearchThread, found: (candidate: Candidate) => void, stopped: () => boolean): Promise<void> {
+export async function searchShelf(
+  design: Design,
+  solve: SearchThread,
+  found: (candidate: Candidate) => void,
+  stopped: () => boolean,
+): Promise<void> {
   for (const reel of design.shelf ?? [])
     for (let inHand = 1; inHand <= MOST_IN_HAND; inHand++) {
       if (stopped()) return;

@@ -1,41 +1,25 @@
 import Box from '@mui/material/Box';
 import Button from '@mui/material/Button';
 import NativeSelect from '@mui/material/NativeSelect';
-import Table from '@mui/material/Table';
-import TableBody from '@mui/material/TableBody';
-import TableCell from '@mui/material/TableCell';
-import TableHead from '@mui/material/TableHead';
-import TableRow from '@mui/material/TableRow';
 import { attempt } from '../../actions/attempt';
 import { printSheet } from '../../actions/print-sheet';
 import { boxStyle } from '../../parts/box-style';
 import { fieldId, FieldRow } from '../../parts/field-row';
 import { PrintIcon } from '../../parts/icons';
-import { ResultList } from '../../parts/result-list';
 import { Section } from '../../parts/section';
 import { TextInput } from '../../parts/text-input';
 import { editEntry, settleEntry } from '../../state/design';
 import { setView, useView, type Paper } from '../../state/view';
 import { quantityAt } from '../../words';
 import type { FigureProps } from '../worksheet';
-
-const toWind = [
-  'coils.count',
-  'coils.pegDistance',
-  'stages.winding.meanTurn',
-  'stages.wire.coilLength',
-  'coils.wireLength',
-  'coils.wireMass',
-  'coils.coilResistance20',
-  'coils.phaseResistance20',
-];
+import { Preview } from './preview';
 
 /** What goes on the paper, and the button that makes it. */
 export function Panel({ design, results }: FigureProps) {
   const paper = useView((s) => s.paper);
   const paperId = fieldId('paper');
   return (
-    <Box sx={{ display: 'grid', gridTemplateColumns: '332px minmax(0, 1fr) minmax(0, 1fr)', columnGap: 3 }}>
+    <Box sx={{ display: 'grid', gridTemplateColumns: '332px minmax(0, 860px)', columnGap: 3 }}>
       <Section title="Paper">
         <Box sx={{ pt: 1 }}>
           <TextInput
@@ -64,30 +48,10 @@ export function Panel({ design, results }: FigureProps) {
           </Button>
         </Box>
       </Section>
-      <Section title="To wind">
-        <ResultList paths={toWind} results={results} baseline={null} onOpen={(path) => setView({ working: path })} />
-      </Section>
-      <Section title="To join">
-        <Table size="small">
-          <TableHead>
-            <TableRow>
-              <TableCell>Coil</TableCell>
-              <TableCell>Phase</TableCell>
-              <TableCell>Sense</TableCell>
-              <TableCell>Start, finish</TableCell>
-            </TableRow>
-          </TableHead>
-          <TableBody>
-            {results.coils.connections.map(({ coil, phase, direction }) => (
-              <TableRow key={coil}>
-                <TableCell>{coil}</TableCell>
-                <TableCell>{String.fromCharCode(64 + phase)}</TableCell>
-                <TableCell>{direction === 1 ? 'as drawn' : 'turned over'}</TableCell>
-                <TableCell>{direction === 1 ? `S${coil} → F${coil}` : `F${coil} → S${coil}`}</TableCell>
-              </TableRow>
-            ))}
-          </TableBody>
-        </Table>
+      <Section title="On the sheet">
+        <Box sx={{ pt: 1 }}>
+          <Preview design={design} results={results} />
+        </Box>
       </Section>
     </Box>
   );
