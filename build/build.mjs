@@ -72,7 +72,12 @@ if (unknown.length) {
   process.exit(1);
 }
 const names = asked.length ? asked : Object.keys(targets);
-for (const name of names) await targets[name]();
+try {
+  for (const name of names) await targets[name]();
+} catch (error) {
+  console.error(error.message); // the bundler's message shows the place; its stack is only its own
+  process.exit(1);
+}
 for (const name of names) printSizes(name);
 
 function printSizes(target) {

@@ -6,7 +6,7 @@ import { makeFresh, root } from './fresh.mjs';
 
 const { missing } = electronRuntime();
 if (missing) {
-  console.error(`No installer can be made: the Electron runtime is part of it, and ${missing}.`);
+  console.error(`No installer can be made: the Electron runtime is part of it, but ${missing}.`);
   console.error('With a network connection, `npm run dist` fetches it and goes on. `npm start` works without it, in a browser.');
   process.exit(1);
 }

@@ -12,7 +12,7 @@ export function electronRuntime() {
   try {
     folder = path.dirname(createRequire(import.meta.url).resolve('electron/package.json'));
   } catch {
-    return { missing: 'the electron package is not installed' };
+    return { missing: 'its package is not installed' };
   }
   const there = executable(folder);
   if (there) return { executable: there };
@@ -25,8 +25,10 @@ export function electronRuntime() {
   });
   const fetched = executable(folder);
   if (fetched) return { executable: fetched };
-  if (error) return { missing: error.code === 'ETIMEDOUT' ? `not fetched within ${fetchLimitSeconds} s` : error.message };
-  return { missing: `could not be fetched: ${/^\w*Error: .*$/m.exec(stderr)?.[0] ?? (stderr.trim().split('\n')[0] || 'no reason given')}` };
+  if (error)
+    return { missing: error.code === 'ETIMEDOUT' ? `it is not here and was not fetched within ${fetchLimitSeconds} s` : error.message };
+  const told = /^\w*Error: (.*)$/m.exec(stderr)?.[1] ?? stderr.trim().split('\n')[0];
+  return { missing: `it is not here and could not be fetched (${told || 'no reason given'})` };
 }
 
 /** Electron writes path.txt last, so a half-fetched runtime has none. */

@@ -24,7 +24,7 @@ async function windowOrReason() {
   if (option.browser || option['no-open']) return 'as asked';
   if (!hasDisplay) return 'this machine has no display';
   const { executable, missing } = electronRuntime();
-  if (missing) return `Electron's runtime: ${missing}`;
+  if (missing) return `no Electron: ${missing}`;
   const began = Date.now();
   const code = await runElectron(executable);
   // Where the system forbids Electron's sandbox it ends at once; a window that was used ends otherwise.

@@ -9,19 +9,22 @@ const underWay = new Map<string, Promise<void>>();
  * Replaces a file whole or not at all: written beside it, flushed to the disk, then renamed over it. After an error the old file stands as it was.
  */
 export async function writeWhole(file: string, content: string | Uint8Array): Promise<void> {
-  const target = await realpath(file).catch(() => path.resolve(file));
-  const turn = (underWay.get(target) ?? Promise.resolve()).catch(() => undefined).then(() => replace(target, content));
-  underWay.set(target, turn);
+  const asked = path.resolve(file);
+  // Taken before anything is waited for, or the order asked in would already be lost.
+  const turn = (underWay.get(asked) ?? Promise.resolve()).catch(() => undefined).then(() => replace(asked, content));
+  underWay.set(asked, turn);
   try {
     await turn;
   } catch (cause) {
     throw new Error(`Could not write ${path.basename(file)}: ${reason(cause)}. What was there before is unchanged.`, { cause });
   } finally {
-    if (underWay.get(target) === turn) underWay.delete(target);
+    if (underWay.get(asked) === turn) underWay.delete(asked);
   }
 }
 
-async function replace(target: string, content: string | Uint8Array): Promise<void> {
+async function replace(asked: string, content: string | Uint8Array): Promise<void> {
+  // A link stays one: the file it points to is replaced.
+  const target = await realpath(asked).catch(() => asked);
   const mode = await stat(target).then(
     (s) => s.mode & 0o777,
     () => 0o644,

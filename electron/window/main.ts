@@ -29,7 +29,7 @@ if (!app.requestSingleInstanceLock()) {
 function start(): void {
   serveBundle(protocol, path.join(__dirname, '../renderer'));
   refuseAllPermissions(session.defaultSession);
-  const window = openWindow(path.join(__dirname, 'preload.cjs'));
+  const window = openWindow(path.join(__dirname, 'preload.cjs'), dialog);
   const kept = keptTexts(app.getPath('userData'));
   const closing = guardClosing(window, dialog, kept);
   const files = designFiles(window, dialog);

@@ -4,7 +4,7 @@ import type { KeptTexts } from '../kept-texts';
 import { bundleAddress } from './protocol';
 
 /** The one window: a sandboxed page that can go nowhere and open nothing. */
-export function openWindow(preload: string): BrowserWindow {
+export function openWindow(preload: string, dialog: Pick<Dialog, 'showErrorBox'>): BrowserWindow {
   const window = new BrowserWindow({
     width: 1400,
     height: 900,
@@ -17,7 +17,12 @@ export function openWindow(preload: string): BrowserWindow {
   window.once('ready-to-show', () => window.show());
   stayOnPage(window.webContents);
   reloadAfterCrash(window);
-  void window.loadURL(bundleAddress);
+  window.loadURL(bundleAddress).catch((error: unknown) => {
+    dialog.showErrorBox(
+      'Gapwright',
+      `The program's own page could not be shown: ${error instanceof Error ? error.message : String(error)}`,
+    );
+  });
   return window;
 }
 

@@ -35,3 +35,19 @@ test('the key of the printed address lets the page keep its settings, and a page
   await app.page.context().clearCookies();
   expect(await ask()).toMatchObject({ status: 403 });
 });
+
+test('a script that is not the program’s own does not run, and nothing can be fetched from elsewhere', async () => {
+  await isShown();
+  const ran = await app.page.evaluate(async () => {
+    const script = document.createElement('script');
+    script.textContent = 'window.ran = true';
+    document.head.append(script);
+    const fetched = await fetch('http://127.0.0.1:9/').then(
+      () => true,
+      () => false,
+    );
+    return { script: 'ran' in window, fetched };
+  });
+  expect(ran).toEqual({ script: false, fetched: false });
+  expect(app.complaints.filter((words) => words.includes('Content Security Policy')).length).toBeGreaterThanOrEqual(2);
+});

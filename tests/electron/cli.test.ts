@@ -2,7 +2,10 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+
+/** Each test starts processes of its own, on a machine that may be busy. */
+vi.setConfig({ testTimeout: 60_000 });
 
 const demos = readdirSync('assets').filter((name) => name.endsWith('.gapwright'));
 const demo = path.resolve('assets', demos[0]);

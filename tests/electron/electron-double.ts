@@ -104,8 +104,9 @@ export function electronDouble() {
       asked.message.push(args.at(-1)),
       Promise.resolve({ response: answers.message, checkboxChecked: false })
     ),
+    showErrorBox: (_title: string, content: string) => void asked.message.push(content),
     showMessageBoxSync: (...args: unknown[]) => (asked.message.push(args.at(-1)), answers.message),
-  } satisfies Pick<Electron.Dialog, 'showOpenDialog' | 'showSaveDialog' | 'showMessageBox' | 'showMessageBoxSync'>;
+  } satisfies Pick<Electron.Dialog, 'showOpenDialog' | 'showSaveDialog' | 'showMessageBox' | 'showMessageBoxSync' | 'showErrorBox'>;
 
   const ipcMain = {
     handle: (channel: string, listener: Invoke) => void handlers.set(channel, listener),

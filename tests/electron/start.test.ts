@@ -2,7 +2,10 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+
+/** Each test starts processes of its own, on a machine that may be busy. */
+vi.setConfig({ testTimeout: 60_000 });
 
 let home: string;
 let running: ChildProcess | undefined;
