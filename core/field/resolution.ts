@@ -59,7 +59,8 @@ export function resolution(source: FieldSource, region: Box, peak: number) {
   const sample = (r: number, electrical: number, z: number, reach: number): [bz: number, bTheta: number] => {
     let bz = 0;
     let bTheta = 0;
-    for (let m = -reach; m <= reach; m++) {
+    // The magnet opposite is its own neighbour on both sides.
+    for (let m = 2 * reach === poles ? 1 - reach : -reach; m <= reach; m++) {
       const angle = (2 * (electrical - Math.PI * m)) / poles;
       const [c, s] = [Math.cos(angle), Math.sin(angle)];
       local.fill(0);

@@ -1,4 +1,11 @@
+import type { MagnetShape } from '../magnets/section';
 import type { Caution } from '../problem';
+import { discCautions } from './discs';
+import { correctedMachine } from './machine';
+import { PLATE_LIMIT } from './plate';
+import type { DiscsSection } from './section';
+import { directField } from './source';
+import { gapSpectrum } from './spectrum';
 
 /**
  * The gap field as odd harmonics of the electrical angle on a grid of nodes: plain data, so that it crosses to a worker and to a cache.
@@ -43,4 +50,44 @@ export interface FieldRegion {
   outerRadius: number;
   /** Half the height of all the copper. [m] */
   halfHeight: number;
+}
+
+const PROFILE_POINTS = 120;
+
+/** The gap field of magnets at their temperature, over the region where the copper can be. */
+export function fieldStage(
+  shape: MagnetShape,
+  remanence: number,
+  recoilPermeability: number,
+  discs: DiscsSection,
+  region: FieldRegion,
+): FieldResult {
+  const { gapLength } = region;
+  const machine = correctedMachine(shape, remanence, recoilPermeability, discs, gapLength);
+  const peak = Math.abs(directField(machine.source)(discs.pitchRadius, 0, 0)[2]);
+  const angle = Array.from({ length: PROFILE_POINTS + 1 }, (_, i) => (2 * Math.PI * i) / PROFILE_POINTS);
+  const bz = angle.map((e) => machine.harmonics.reduce((sum, b, h) => sum + b * Math.cos((2 * h + 1) * e), 0));
+  const cautions = discCautions(shape, discs);
+  if (machine.plate && machine.plate.fluxDensity > PLATE_LIMIT) {
+    const lost = 100 * (1 - machine.saturation);
+    cautions.push({
+      severity: 'warning',
+      where: 'discs.backing.thickness',
+      message:
+        `The steel behind the magnets carries ${machine.plate.fluxDensity.toFixed(2)} T, above ${PLATE_LIMIT} T` +
+        `${lost > 0.5 ? `, which takes ${lost.toFixed(0)} % off the field` : ''}. ` +
+        `A plate of ${(machine.plate.thicknessNeeded * 1000).toFixed(1)} mm would carry it.`,
+    });
+  }
+  return {
+    gapLength,
+    peak,
+    fundamental: Math.abs(machine.harmonics[0]),
+    ...(machine.plate ? { plate: machine.plate.fluxDensity } : {}),
+    saturation: machine.saturation,
+    recoil: machine.recoil,
+    profile: { angle, bz },
+    spectrum: gapSpectrum(machine.source, region, peak),
+    cautions,
+  };
 }

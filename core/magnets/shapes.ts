@@ -22,6 +22,10 @@ export interface ShapeModel<S> {
   /** Field of 1 T of remanence; `axial` stands in for the shape's own height, as images behind steel need. */
   fieldInto(shape: S, axial: number): FieldInto;
   footprint(shape: S): Footprint;
+  /** Middle of the pole face. [m] */
+  centre(shape: S): [x: number, y: number];
+  /** Extent along the radius. [m] */
+  radialLength(shape: S): number;
   /** Least and greatest distance from the axle. [m] */
   radii(shape: S, pitchRadius: number): { inner: number; outer: number };
   /** Least pitch angle at which neighbours on one disc do not touch. [rad] */
@@ -47,6 +51,8 @@ export const magnetShapes: { [K in MagnetShape['kind']]: ShapeModel<Of<K>> } = {
         [-radial / 2, tangential / 2],
       ],
     }),
+    centre: () => [0, 0],
+    radialLength: ({ radial }) => radial,
     radii: ({ radial, tangential }, pitchRadius) => ({
       inner: pitchRadius - radial / 2,
       outer: Math.hypot(pitchRadius + radial / 2, tangential / 2),
@@ -59,6 +65,8 @@ export const magnetShapes: { [K in MagnetShape['kind']]: ShapeModel<Of<K>> } = {
     onAxle: false,
     fieldInto: (shape, axial) => cylinderField(shape.diameter, axial),
     footprint: ({ diameter }) => ({ kind: 'circle', radius: diameter / 2 }),
+    centre: () => [0, 0],
+    radialLength: ({ diameter }) => diameter,
     radii: ({ diameter }, pitchRadius) => ({ inner: pitchRadius - diameter / 2, outer: pitchRadius + diameter / 2 }),
     angleTaken: ({ diameter }, pitchRadius) => (diameter < 2 * pitchRadius ? 2 * Math.asin(diameter / (2 * pitchRadius)) : Math.PI),
     faceArea: ({ diameter }) => (Math.PI * diameter * diameter) / 4,
@@ -76,6 +84,8 @@ export const magnetShapes: { [K in MagnetShape['kind']]: ShapeModel<Of<K>> } = {
         });
       return { kind: 'polygon', points: [...arc(outerRadius), ...arc(innerRadius).reverse()] };
     },
+    centre: ({ innerRadius, outerRadius }) => [(innerRadius + outerRadius) / 2, 0],
+    radialLength: ({ innerRadius, outerRadius }) => outerRadius - innerRadius,
     radii: ({ innerRadius, outerRadius }) => ({ inner: innerRadius, outer: outerRadius }),
     angleTaken: ({ span }) => span,
     faceArea: ({ innerRadius, outerRadius, span }) => (span * (outerRadius * outerRadius - innerRadius * innerRadius)) / 2,

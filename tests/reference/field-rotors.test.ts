@@ -22,7 +22,7 @@ const machines = table.outputs.map((row) => {
   };
   // Machine d has one disc and its z counts from the magnets' faces: a gap of twice the middle height puts our z = 0 there.
   const middle = (Math.min(...row.z_m) + Math.max(...row.z_m)) / 2;
-  const gap = discs === 2 ? row.inputs.gap_face_to_face_m : 2 * middle;
+  const gap = discs === 2 ? row.inputs.gap_face_to_face_m! : 2 * middle;
   return {
     name: row.name,
     row,

@@ -1,0 +1,95 @@
+import type { DiscsSection } from './section';
+
+/**
+ * One harmonic of the unrolled, two-dimensional machine: a layer of magnets between what lies behind it and what lies before it. Potentials are in units of
+ * the harmonic of remanence over μ₀k, so that flux density is admittance times potential.
+ */
+export interface MagnetLayer {
+  /** Wave number, k = nπ / pole pitch. [1/m] */
+  wave: number;
+  /** Height of the magnets, h. [m] */
+  height: number;
+  recoilPermeability: number;
+  /** Flux leaving the back over potential there: 1 for open air, Infinity for ideal steel. [-] */
+  back: number;
+  /** The same at the front. [-] */
+  front: number;
+}
+
+/**
+ * Potentials at the front and the back of the magnets, and the flux density through the back.
+ *
+ *   φ = a cosh kζ + b sinh kζ in the layer, B_z = −μ₀μ_r φ′ + B_r, flux continuous at both faces
+ *
+ * @param layer  Layer. [-]
+ * @returns      Potentials per unit of B_r / μ₀k, flux density per unit of B_r. [-]
+ *
+ * Source    separation of variables, Furlani 2001, ch. 3–4; Bumby & Martin 2005, *IEE Proc. Electr. Power Appl.* 152 (from memory).
+ * Checked   tests/reference/field-iron.test.ts
+ */
+export function layerPotentials({ wave, height, recoilPermeability: mu, back, front }: MagnetLayer): {
+  front: number;
+  back: number;
+  through: number;
+} {
+  const s = Math.sinh(wave * height);
+  const c = Math.cosh(wave * height);
+  if (back === Infinity) {
+    const slope = 1 / (front * s + mu * c);
+    return { front: slope * s, back: 0, through: 1 - mu * slope };
+  }
+  const atBack = (1 - c - (front * s) / mu) / (mu * s + (back + front) * c + (front * back * s) / mu);
+  return { front: atBack * c + ((1 + back * atBack) / mu) * s, back: atBack, through: -back * atBack };
+}
+
+/**
+ * What the front of the magnets looks into, and how much of the potential there becomes flux density at the winding's middle.
+ *
+ * @param arrangement  Discs. [-]
+ * @param wave         Wave number, k. [1/m]
+ * @param gapLength    Gap, g. [m]
+ * @returns            Admittance at the face, and flux density at the middle per unit of potential at the face. [-]
+ *
+ * Source    as `layerPotentials`; between two like discs the mid-plane is at zero potential.
+ * Checked   tests/reference/field-iron.test.ts
+ */
+export function gapAdmittance(arrangement: DiscsSection['arrangement'], wave: number, gapLength: number): { face: number; middle: number } {
+  const half = (wave * gapLength) / 2;
+  if (arrangement === 'facing-pair') return { face: 1 / Math.tanh(half), middle: 1 / Math.sinh(half) };
+  if (arrangement === 'single') return { face: 1, middle: Math.exp(-half) };
+  return { face: 1 / Math.tanh(2 * half), middle: Math.cosh(half) / Math.sinh(2 * half) };
+}
+
+/**
+ * Admittance of a steel plate with open air behind it.
+ *
+ *   Y = μ (1 + μ tanh kt) / (μ + tanh kt)
+ *
+ * @param permeability  Relative permeability of the steel, μ. [-]
+ * @param wave          Wave number, k. [1/m]
+ * @param thickness     Plate, t. [m]
+ * @returns             Admittance at its front. [-]
+ *
+ * Source    as `layerPotentials`.
+ * Checked   tests/reference/field-iron.test.ts
+ */
+export function plateAdmittance(permeability: number, wave: number, thickness: number): number {
+  const t = Math.tanh(wave * thickness);
+  return (permeability * (1 + permeability * t)) / (permeability + t);
+}
+
+/**
+ * Fourier coefficient of magnets of one remanence alternating round the disc.
+ *
+ *   M_n = (4 / nπ) sin(nπw / 2τ)
+ *
+ * @param order  n, odd. [-]
+ * @param cover  Magnet width over pole pitch, w / τ. [-]
+ * @returns      Per unit of remanence. [-]
+ *
+ * Source    Fourier series of a rectangular wave.
+ * Checked   tests/reference/field-iron.test.ts
+ */
+export function magnetHarmonic(order: number, cover: number): number {
+  return (4 / (order * Math.PI)) * Math.sin((order * Math.PI * cover) / 2);
+}
