@@ -3,12 +3,12 @@
  *
  *   g = t · (phases, when stacked) + 2 · skin + 2 · clearance
  *
- * @param thickness         One layer of copper along the axle, t. [m]
- * @param phases            Phases. [-]
- * @param stacked           Whether the phases lie one on the other. [-]
- * @param skin              Former or resin over the copper, each face. [m]
- * @param runningClearance  Free air, each side. [m]
- * @returns                 Gap length. [m]
+ * @param of.thickness        One layer of copper along the axle, t. [m]
+ * @param of.phases           Phases. [-]
+ * @param of.stacked          Whether the phases lie one on the other. [-]
+ * @param of.skin             Former or resin over the copper, each face. [m]
+ * @param of.runningClearance Free air, each side. [m]
+ * @returns                     Gap length. [m]
  *
  * Omits     waviness of discs and stator, which the running clearance must cover.
  * Source    geometry.

@@ -27,11 +27,8 @@ export interface MagnetLayer {
  * Source    separation of variables, Furlani 2001, ch. 3–4; Bumby & Martin 2005, *IEE Proc. Electr. Power Appl.* 152 (from memory).
  * Checked   tests/reference/field-iron.test.ts
  */
-export function layerPotentials({ wave, height, recoilPermeability: mu, back, front }: MagnetLayer): {
-  front: number;
-  back: number;
-  through: number;
-} {
+export function layerPotentials(layer: MagnetLayer): { front: number; back: number; through: number } {
+  const { wave, height, recoilPermeability: mu, back, front } = layer;
   const s = Math.sinh(wave * height);
   const c = Math.cosh(wave * height);
   if (back === Infinity) {

@@ -11,6 +11,16 @@ export interface HarmonicGrid {
   bTheta: Float64Array;
 }
 
+/**
+ * A grid with nothing in it yet.
+ *
+ * @param radii      Radii. [m]
+ * @param heights    Heights over the mid-plane. [m]
+ * @param harmonics  Number of odd orders. [-]
+ * @returns          Grid of zeros. [T]
+ *
+ * Source    by definition.
+ */
 export function emptyGrid(radii: number[], heights: number[], harmonics: number): HarmonicGrid {
   const size = harmonics * heights.length * radii.length;
   return { radii, heights, harmonics, bz: new Float64Array(size), bTheta: new Float64Array(size) };
