@@ -12,6 +12,7 @@ import { Dialogs } from './shell/dialogs';
 import { HeadlineStrip } from './shell/headline-strip';
 import { MessageBar } from './shell/message-bar';
 import { Navigation } from './shell/navigation';
+import { StatusLine } from './shell/status-line';
 import { TopBar } from './shell/top-bar';
 import { useView } from './state/view';
 import { themeFor } from './theme';
@@ -34,13 +35,14 @@ export function App() {
     <ThemeProvider theme={theme}>
       <CssBaseline enableColorScheme />
       <UnitProvider value={units}>
-        <Box sx={{ display: 'grid', gridTemplateRows: 'auto auto minmax(0, 1fr)', height: '100vh' }}>
+        <Box sx={{ display: 'grid', gridTemplateRows: 'auto auto minmax(0, 1fr) auto', height: '100vh' }}>
           <TopBar />
           <HeadlineStrip />
           <Box sx={{ display: 'grid', gridTemplateColumns: '196px minmax(0, 1fr)', minHeight: 0 }}>
             <Navigation />
             {worksheet && <Page key={worksheet.id} worksheet={worksheet} />}
           </Box>
+          <StatusLine />
         </Box>
         <Dialogs />
         <MessageBar />

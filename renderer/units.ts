@@ -133,6 +133,10 @@ const fromSi = (value: number, unit: Unit) => (value - (unit.offset ?? 0)) / uni
 
 export const entryUnit = (kind: UnitKind, preferences: UnitPreferences): string => kinds[kind].entry(preferences);
 
+/** An SI number in the unit of an entry box, as charts draw it. */
+export const inEntryUnit = (value: number, kind: UnitKind, preferences: UnitPreferences): number =>
+  fromSi(value, factorOf(kind, entryUnit(kind, preferences)));
+
 /** A number as digits: `significant` of them, never in exponent form, "–" when there is none. */
 export function digits(value: number, significant = 4, keepZeros = true): string {
   if (!Number.isFinite(value)) return '–';

@@ -15,7 +15,16 @@ interface Props {
 /** One line of a form: label, box, and below them at once what is wrong with it. */
 export function FieldRow({ id, label, symbol, meaning, error, note, children }: Props) {
   return (
-    <Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) 144px', columnGap: 1, alignItems: 'center', minHeight: 32 }}>
+    <Box
+      data-meaning={meaning}
+      sx={{
+        display: 'grid',
+        gridTemplateColumns: 'minmax(0, 1fr) 144px',
+        columnGap: 1,
+        gridTemplateRows: 'minmax(32px, auto)',
+        alignItems: 'center',
+      }}
+    >
       <Box component="label" htmlFor={id} sx={{ fontSize: 13, lineHeight: 1.2 }}>
         {label}
         {symbol && (
@@ -24,12 +33,12 @@ export function FieldRow({ id, label, symbol, meaning, error, note, children }: 
           </Box>
         )}
       </Box>
-      <Tooltip title={meaning} describeChild placement="right">
+      <Tooltip title={meaning} describeChild disableFocusListener placement="right">
         {children}
       </Tooltip>
       {error && (
         <Box id={`${id}-error`} role="alert" sx={{ gridColumn: '1 / -1', color: 'error.main', fontSize: 12, pb: 0.5 }}>
-          {error}
+          {sentence(error)}
         </Box>
       )}
       {note && <Box sx={{ gridColumn: '1 / -1', color: 'text.secondary', fontSize: 12, pb: 0.5 }}>{note}</Box>}
@@ -38,3 +47,6 @@ export function FieldRow({ id, label, symbol, meaning, error, note, children }: 
 }
 
 export const fieldId = (path: string) => `entry-${path.replaceAll(/[.[\]]/g, '-')}`;
+
+/** A complaint as a sentence of its own. */
+const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}${text.endsWith('.') ? '' : '.'}`;

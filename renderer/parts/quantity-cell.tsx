@@ -20,7 +20,7 @@ export function QuantityCell({ name, ...options }: Props) {
         onKeyDown={step}
         onBlur={leave}
         slotProps={{ input: { 'aria-label': name, autoComplete: 'off', spellCheck: false } }}
-        sx={[boxStyle as object, { minWidth: 64 }]}
+        sx={[boxStyle as object, { minWidth: 56 }]}
       />
     </Tooltip>
   );

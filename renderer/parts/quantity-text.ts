@@ -1,6 +1,6 @@
 import { useState, type KeyboardEvent } from 'react';
 import type { Quantity } from '../../core';
-import { entryStep, entryText, entryUnit, format, parse } from '../units';
+import { entryStep, entryText, entryUnit, parse } from '../units';
 import { useUnits } from './unit-preferences';
 
 export interface NumberRange {
@@ -35,7 +35,7 @@ export function useQuantityText({ quantity, range, value, optional = false, onCh
     if (text.trim() === '' && optional) return { error: null };
     const parsed = parse(text, quantity.unit, units);
     if (!parsed.ok) return { error: parsed.message };
-    const error = rangeError(parsed.value, range, (v) => format(v, quantity.unit, units));
+    const error = rangeError(parsed.value, range, (v) => `${entryText(v, quantity.unit, units)} ${unit}`.trim());
     return error === null ? { value: parsed.value, error } : { error };
   };
   const take = (text: string) => {

@@ -86,6 +86,7 @@ function Row({ path, results, baseline, onOpen }: { path: string; results: Resul
   );
   return onOpen ? (
     <ButtonBase
+      data-meaning={quantity.meaning}
       onClick={onOpen}
       title={`${quantity.meaning}. Opens the working.`}
       sx={{ ...rowStyle, '&:hover': { bgcolor: 'action.hover' } }}

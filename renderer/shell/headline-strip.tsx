@@ -12,12 +12,12 @@ import { format, formatDifference, shown } from '../units';
 import { quantityAt } from '../words';
 
 const numbers = [
-  { path: 'emf.lineRmsPer1000rpm', label: 'V per 1000 rpm' },
+  { path: 'emf.lineRmsPer1000rpm', label: 'Volts at 1000 rpm' },
   { path: 'cutIn.wind', label: 'Cut-in wind' },
   { path: 'rated.dcAmps', label: 'Rated amps' },
   { path: 'rated.dcWatts', label: 'Rated watts' },
-  { path: 'rated.coilTemperature', label: 'Coil' },
-  { path: 'year.energy', label: 'Year' },
+  { path: 'rated.coilTemperature', label: 'Coil temperature' },
+  { path: 'year.energy', label: 'Energy a year' },
 ] as const;
 
 const gravity = { pass: 0, tight: 1, fail: 2 };
@@ -116,8 +116,12 @@ function CautionCount({ results }: { results: Results | null }) {
 
 function Cell({ label, onClick, children }: { label: string; onClick?: () => void; children: ReactNode }) {
   const sx = {
-    display: 'block',
+    display: 'flex',
+    flexDirection: 'column',
+    alignItems: 'stretch',
+    justifyContent: 'flex-start',
     textAlign: 'left',
+    lineHeight: 1.45,
     minWidth: 0,
     px: 1.75,
     py: 0.75,

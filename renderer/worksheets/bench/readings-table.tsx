@@ -15,7 +15,7 @@ import { QuantityCell } from '../../parts/quantity-cell';
 import { Section } from '../../parts/section';
 import { useUnits } from '../../parts/unit-preferences';
 import { editEntry, setFault, settleEntry } from '../../state/design';
-import { entryUnit, format, formatDifference } from '../../units';
+import { entryUnit, format } from '../../units';
 import { compared, verdict, type Comparison, type On } from './expected';
 
 type NumberKey = 'number' | 'speed' | 'temperature' | 'ohms' | 'volts' | 'hertz';
@@ -75,7 +75,7 @@ export function ReadingsTable({ readings, design, results }: Props) {
               ))}
               <TableCell>Should be</TableCell>
               <TableCell>Off by</TableCell>
-              <TableCell>That is</TableCell>
+              <TableCell sx={{ width: '26%' }}>That is</TableCell>
               <TableCell />
             </TableRow>
           </TableHead>
@@ -167,7 +167,7 @@ function Comparisons({ comparisons }: { comparisons: Comparison[] }) {
       <TableCell>
         {lines.map((c) => (
           <Box key={c.what} sx={{ whiteSpace: 'nowrap' }}>
-            {formatDifference(c.deviation, 'percent', units)}
+            {signedPercent(c.deviation)}
           </Box>
         ))}
       </TableCell>
@@ -185,3 +185,6 @@ function Comparisons({ comparisons }: { comparisons: Comparison[] }) {
 
 const withoutEmpty = (reading: Reading): Reading =>
   Object.fromEntries(Object.entries(reading).filter(([, value]) => value !== undefined)) as Reading;
+
+/** To a tenth of a per cent: a meter tells no more. */
+const signedPercent = (fraction: number) => `${fraction < 0 ? '−' : '+'}${Math.abs(fraction * 100).toFixed(1)} %`;

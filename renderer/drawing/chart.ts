@@ -1,0 +1,85 @@
+import type { UnitKind } from '../../core';
+import { entryUnit, format, inEntryUnit, type UnitPreferences } from '../units';
+import { scaleFor, tightScale, type Scale } from './scale';
+
+export interface ChartSeries {
+  label: string;
+  values: readonly (number | null)[];
+}
+
+export interface ChartLimit {
+  along: 'x' | 'y';
+  /** null: there is none, and no line. */
+  at: number | null;
+  label: string;
+  tone?: 'bad' | 'plain';
+}
+
+/** Quantities against one another; numbers in SI, shown in the user's units. */
+export interface Chart {
+  title: string;
+  x: { label: string; kind: UnitKind; values: readonly number[] };
+  y: { label: string; kind: UnitKind; fromZero?: boolean };
+  series: readonly ChartSeries[];
+  /** Areas one upon the other rather than lines. */
+  stacked?: boolean;
+  limits?: readonly ChartLimit[];
+}
+
+/** A chart in the user's units, without a number that cannot be drawn. */
+export interface PreparedChart {
+  x: { label: string; data: number[]; scale: Scale };
+  y: { label: string; scale: Scale };
+  series: { id: string; label: string; data: (number | null)[] }[];
+  limits: { along: 'x' | 'y'; at: number; label: string; tone: 'bad' | 'plain' }[];
+}
+
+export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
+  const keep = chart.x.values.map((v, i) => (Number.isFinite(v) ? i : -1)).filter((i) => i >= 0);
+  const data = keep.map((i) => inEntryUnit(chart.x.values[i] ?? 0, chart.x.kind, units));
+  const series = chart.series.map(({ label, values }, n) => ({
+    id: `series-${n + 1}`,
+    label,
+    data: keep.map((i) => shownOrNull(values[i] ?? null, chart.y.kind, units)),
+  }));
+  const limits = (chart.limits ?? []).flatMap(({ along, at, label, tone = 'plain' }) => {
+    const shown = shownOrNull(at, along === 'x' ? chart.x.kind : chart.y.kind, units);
+    return shown === null ? [] : [{ along, at: shown, label, tone }];
+  });
+  const on = (along: 'x' | 'y') => limits.filter((l) => l.along === along).map((l) => l.at);
+  const heights = chart.stacked ? sums(series.map((s) => s.data)) : series.flatMap((s) => s.data.filter((v) => v !== null));
+  const degrees = (kind: UnitKind) => entryUnit(kind, units) === '°';
+  return {
+    x: { label: axisLabel(chart.x, units), data, scale: tightScale([...data, ...on('x')], { count: 7, degrees: degrees(chart.x.kind) }) },
+    y: { label: axisLabel(chart.y, units), scale: scaleFor([...heights, ...on('y')], { fromZero: chart.y.fromZero || chart.stacked }) },
+    series,
+    limits,
+  };
+}
+
+export function axisLabel({ label, kind }: { label: string; kind: UnitKind }, units: UnitPreferences): string {
+  const unit = entryUnit(kind, units);
+  return unit === '' ? label : `${label}, ${unit}`;
+}
+
+/** What hovering a chart tells of one number. */
+export const readOut = (value: number | null | undefined, kind: UnitKind, units: UnitPreferences): string => format(value, kind, units, 4);
+
+/** The chart as a table that a spreadsheet reads: units in the heads, a dot for the decimal point. */
+export function csvOf(chart: Chart, units: UnitPreferences): string {
+  const { x, series } = prepared(chart, units);
+  const unit = entryUnit(chart.y.kind, units);
+  const heads = [x.label, ...series.map((s) => (unit === '' ? s.label : `${s.label}, ${unit}`))];
+  const rows = x.data.map((at, i) => [at, ...series.map((s) => s.data[i] ?? null)]);
+  return [heads.map(quoted), ...rows.map((row) => row.map((v) => (v === null ? '' : String(Number(v.toPrecision(7))))))]
+    .map((c) => c.join(','))
+    .join('\r\n');
+}
+
+const quoted = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+
+const shownOrNull = (value: number | null, kind: UnitKind, units: UnitPreferences) =>
+  value === null || !Number.isFinite(value) ? null : inEntryUnit(value, kind, units);
+
+const sums = (columns: readonly (number | null)[][]): number[] =>
+  (columns[0] ?? []).map((_, i) => columns.reduce((sum, column) => sum + (column[i] ?? 0), 0));

@@ -1,0 +1,71 @@
+import Box from '@mui/material/Box';
+import { useTheme } from '@mui/material/styles';
+import { useMemo, type ReactNode } from 'react';
+import type { Drawing } from '../../core';
+import { usePanZoom } from './pan-zoom';
+import { Plate, Tool } from './plate';
+import { Strokes } from './strokes';
+import { fitted } from './view-box';
+
+interface DrawingPlateProps {
+  drawing: Drawing;
+  /** What is seen, for those who do not see it. */
+  description: string;
+  /** Greatest height, px. */
+  height?: number;
+  /** Black on white in any theme, as it comes out of the printer. */
+  paper?: boolean;
+  note?: ReactNode;
+}
+
+/** A drawing of the core on screen, to be magnified and moved. */
+export function DrawingPlate({ drawing, description, height = 460, paper = false, note }: DrawingPlateProps) {
+  const { palette } = useTheme();
+  const whole = useMemo(() => fitted(drawing.bounds), [drawing.bounds]);
+  const { view, isMoved, magnify, reduce, reset, frame } = usePanZoom(whole);
+  const tools = (
+    <>
+      {isMoved && (
+        <Tool label={`${drawing.title}: show all`} onClick={reset}>
+          Show all
+        </Tool>
+      )}
+      <Tool label={`${drawing.title}: smaller`} onClick={reduce}>
+        −
+      </Tool>
+      <Tool label={`${drawing.title}: larger`} onClick={magnify}>
+        +
+      </Tool>
+    </>
+  );
+  return (
+    <Plate title={drawing.title} tools={tools} note={note}>
+      <Box
+        {...frame}
+        tabIndex={0}
+        role="group"
+        aria-label={`${drawing.title}: plus and minus magnify, arrows move, 0 shows all`}
+        title=""
+        sx={{
+          p: 1,
+          cursor: isMoved ? 'grab' : 'default',
+          touchAction: isMoved ? 'none' : 'auto',
+          userSelect: 'none',
+          ...(paper && { bgcolor: '#ffffff' }),
+          '&:active': { cursor: isMoved ? 'grabbing' : 'default' },
+          '& .named:hover path:first-of-type': { strokeWidth: 3 },
+        }}
+      >
+        <Box
+          component="svg"
+          role="img"
+          aria-label={description}
+          viewBox={`${view.x} ${view.y} ${view.width} ${view.height}`}
+          sx={{ display: 'block', width: '100%', aspectRatio: `${whole.width} / ${whole.height}`, maxHeight: height }}
+        >
+          <Strokes drawing={drawing} mode={paper ? 'light' : palette.mode} />
+        </Box>
+      </Box>
+    </Plate>
+  );
+}

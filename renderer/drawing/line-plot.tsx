@@ -1,0 +1,107 @@
+import { useTheme } from '@mui/material/styles';
+import { ChartsReferenceLine } from '@mui/x-charts/ChartsReferenceLine';
+import { LineChart, type LineChartProps } from '@mui/x-charts/LineChart';
+import { useMemo } from 'react';
+import { useUnits } from '../parts/unit-preferences';
+import { prepared, readOut, type Chart } from './chart';
+import { lineInk } from './inks';
+
+/** The plot of a chart; a chunk of its own, loaded when the first chart is shown. */
+export default function LinePlot({ chart, height }: { chart: Chart; height: number }) {
+  const { palette } = useTheme();
+  const { tones, mode } = palette;
+  const units = useUnits();
+  const plot = useMemo(() => prepared(chart, units), [chart, units]);
+  const small = { fontSize: 12, fill: tones.ink };
+  const faint = { fontSize: 12, fill: tones.faint };
+  const marked = plot.x.data.length <= 2;
+  const series: LineChartProps['series'] = plot.series.map(({ id, label, data }, i) => ({
+    id,
+    label,
+    data,
+    color: lineInk(i, mode).colour,
+    curve: 'linear',
+    showMark: marked,
+    ...(chart.stacked && { area: true, stack: 'all' }),
+    valueFormatter: (_, { dataIndex }) => readOut(chart.series[i]?.values[dataIndex], chart.y.kind, units),
+  }));
+  return (
+    <LineChart
+      height={height}
+      title={chart.title}
+      desc={plot.series.map((s) => s.label).join(', ')}
+      skipAnimation
+      hideLegend
+      grid={{ horizontal: true, vertical: true }}
+      margin={{ left: 4, right: 18, top: 14, bottom: 2 }}
+      series={series}
+      xAxis={[
+        {
+          data: plot.x.data,
+          scaleType: 'linear',
+          min: plot.x.scale.min,
+          max: plot.x.scale.max,
+          tickInterval: plot.x.scale.ticks,
+          domainLimit: 'strict',
+          label: plot.x.label,
+          height: 42,
+          labelStyle: faint,
+          tickLabelStyle: small,
+          valueFormatter: (value: number, { location }) =>
+            location === 'tooltip' ? `${plot.x.label}: ${plain(value, 4)}` : plain(value, 6),
+        },
+      ]}
+      yAxis={[
+        {
+          min: plot.y.scale.min,
+          max: plot.y.scale.max,
+          tickInterval: plot.y.scale.ticks,
+          domainLimit: 'strict',
+          label: plot.y.label,
+          width: 62,
+          labelStyle: faint,
+          tickLabelStyle: small,
+          valueFormatter: (value: number) => plain(value, 6),
+        },
+      ]}
+      slotProps={{
+        line: ({ seriesId }) => ({
+          strokeWidth: 1.75,
+          strokeDasharray: chart.stacked
+            ? undefined
+            : lineInk(
+                plot.series.findIndex((s) => s.id === seriesId),
+                mode,
+              ).dash,
+        }),
+        area: { fillOpacity: 0.45 },
+        tooltip: { trigger: 'axis' },
+      }}
+      sx={{
+        '& .MuiChartsGrid-line': { stroke: tones.rule, strokeWidth: 0.75 },
+        '& .MuiChartsAxis-line, & .MuiChartsAxis-tick': { stroke: tones.edge },
+      }}
+    >
+      {plot.limits.map(({ along, at, label, tone }) => {
+        const colour = tone === 'bad' ? tones.bad : tones.faint;
+        const late = along === 'x' && at > plot.x.scale.min + 0.6 * (plot.x.scale.max - plot.x.scale.min);
+        return (
+          <ChartsReferenceLine
+            key={`${along}${label}`}
+            {...(along === 'x' ? { x: at } : { y: at })}
+            label={label}
+            labelAlign="start"
+            spacing={along === 'x' ? { x: late ? -5 : 5, y: 2 } : { x: 6, y: 4 }}
+            lineStyle={{ stroke: colour, strokeDasharray: '6 3', strokeWidth: 1.25 }}
+            labelStyle={{ fontSize: 12, fill: colour, ...(late && { textAnchor: 'end' }) }}
+          />
+        );
+      })}
+    </LineChart>
+  );
+}
+
+const plain = (value: number, significant: number) =>
+  Number(value.toPrecision(significant))
+    .toLocaleString('en', { maximumSignificantDigits: significant, useGrouping: false })
+    .replace('-', '−');
