@@ -45,7 +45,6 @@ export function DrawingPlate({ drawing, description, height = 460, paper = false
         tabIndex={0}
         role="group"
         aria-label={`${drawing.title}: plus and minus magnify, arrows move, 0 shows all`}
-        title=""
         sx={{
           p: 1,
           cursor: isMoved ? 'grab' : 'default',
