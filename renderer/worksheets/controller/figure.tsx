@@ -1,0 +1,57 @@
+import { useMemo } from 'react';
+import type { ControllerVerdict, Results } from '../../../core';
+import { Bars, type Bar } from '../../drawing/bars';
+import type { Chart } from '../../drawing/chart';
+import { LineChart } from '../../drawing/line-chart';
+import { Plates } from '../../drawing/plate';
+import { useUnits } from '../../parts/unit-preferences';
+import { format, type UnitPreferences } from '../../units';
+import type { FigureProps } from '../worksheet';
+
+export function Figure({ results }: FigureProps) {
+  const units = useUnits();
+  const chart = useMemo(() => chargeChart(results), [results]);
+  return (
+    <Plates>
+      {results.controller.length > 0 && (
+        <Bars
+          title="What comes, against what the controller allows"
+          bars={results.controller.map((v) => bar(v, units))}
+          note="The upright mark is the controller’s limit."
+        />
+      )}
+      <LineChart chart={chart} />
+    </Plates>
+  );
+}
+
+const kinds = { V: 'voltage', A: 'current', W: 'power' } as const;
+const tones = { pass: 'good', tight: 'warn', fail: 'bad' } as const;
+
+/** Every limit stands at two thirds of the width, so that the margins compare. */
+const LIMIT_AT = 2 / 3;
+
+function bar({ situation, verdict, value, limit, unit }: ControllerVerdict, units: UnitPreferences): Bar {
+  const text = (v: number) => format(v, kinds[unit], units, 3);
+  return {
+    label: situation,
+    length: limit > 0 ? (LIMIT_AT * value) / limit : 0,
+    mark: LIMIT_AT,
+    value: `${text(value)}, limit ${text(limit)}`,
+    word: verdict,
+    tone: tones[verdict],
+  };
+}
+
+function chargeChart({ match, rated, cutIn }: Results): Chart {
+  return {
+    title: 'Amps into the load',
+    x: { label: 'Wind', kind: 'windSpeed', values: match.map((p) => p.wind) },
+    y: { label: 'DC amps', kind: 'current', fromZero: true },
+    series: [{ label: 'DC amps', values: match.map((p) => p.dcAmps) }],
+    limits: [
+      { along: 'x', at: cutIn.wind, label: 'cut-in' },
+      { along: 'x', at: rated.wind, label: 'rated' },
+    ],
+  };
+}

@@ -1,0 +1,80 @@
+import { useMemo } from 'react';
+import type { Results } from '../../../core';
+import type { Chart } from '../../drawing/chart';
+import { Harmonics } from '../../drawing/harmonics';
+import { LineChart } from '../../drawing/line-chart';
+import { Plates } from '../../drawing/plate';
+import type { FigureProps } from '../worksheet';
+
+export function Figure({ results }: FigureProps) {
+  const wave = useMemo(() => waveChart(results), [results]);
+  const [volts, amps, watts] = useMemo(() => dcCharts(results), [results]);
+  const { orders, phaseEmf } = results.stages.emf;
+  const sizes = useMemo(() => orders.map((_, i) => Math.hypot(phaseEmf[0]?.cos[i] ?? 0, phaseEmf[0]?.sin[i] ?? 0)), [orders, phaseEmf]);
+  return (
+    <Plates least={380}>
+      <LineChart chart={wave} />
+      <LineChart chart={volts} height={210} />
+      <LineChart chart={amps} height={210} />
+      <LineChart chart={watts} height={210} />
+      <Harmonics
+        title="Harmonics of the phase volts"
+        orders={orders}
+        sizes={sizes}
+        note="Of the fundamental. Those that three divides cancel between the terminals of a star."
+      />
+    </Plates>
+  );
+}
+
+function waveChart({ stages, emf }: Results): Chart {
+  const { angle, phase, line } = stages.emf.waveform;
+  return {
+    title: 'Open-circuit volts at 1000 rpm',
+    x: { label: 'Electrical angle', kind: 'angle', values: angle },
+    y: { label: 'Volts', kind: 'voltage' },
+    series: [
+      { label: 'Phase', values: phase },
+      ...(Math.abs(emf.lineRmsPer1000rpm - emf.phaseRmsPer1000rpm) > 1e-6 * emf.phaseRmsPer1000rpm
+        ? [{ label: 'Between terminals', values: line }]
+        : []),
+    ],
+  };
+}
+
+function dcCharts({ curve, cutIn, rated }: Results): [Chart, Chart, Chart] {
+  const x = { label: 'Speed', kind: 'rpm' as const, values: curve.map((p) => p.rpm) };
+  const limits = [
+    { along: 'x' as const, at: cutIn.rpm, label: 'cut-in' },
+    { along: 'x' as const, at: rated.rpm, label: 'rated' },
+  ];
+  return [
+    {
+      title: 'Volts at the load',
+      x,
+      y: { label: 'DC volts', kind: 'voltage', fromZero: true },
+      series: [{ label: 'DC volts', values: curve.map((p) => p.dcVolts) }],
+      limits,
+    },
+    {
+      title: 'Amps into the load and in a phase',
+      x,
+      y: { label: 'Amps', kind: 'current', fromZero: true },
+      series: [
+        { label: 'DC', values: curve.map((p) => p.dcAmps) },
+        { label: 'One phase, RMS', values: curve.map((p) => p.phaseAmps) },
+      ],
+      limits,
+    },
+    {
+      title: 'Watts at the shaft and into the load',
+      x,
+      y: { label: 'Watts', kind: 'power', fromZero: true },
+      series: [
+        { label: 'Into the load', values: curve.map((p) => p.dcWatts) },
+        { label: 'At the shaft', values: curve.map((p) => p.shaftWatts) },
+      ],
+      limits,
+    },
+  ];
+}

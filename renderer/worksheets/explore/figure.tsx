@@ -1,0 +1,32 @@
+import { Bars, type Bar } from '../../drawing/bars';
+import { useUnits } from '../../parts/unit-preferences';
+import { format } from '../../units';
+import type { FigureProps } from '../worksheet';
+
+/** What is left on each reel against what the machine takes as it is designed now. */
+export function Figure({ design, results }: FigureProps) {
+  const units = useUnits();
+  const reels = design.shelf ?? [];
+  if (reels.length === 0) return null;
+  const need = results.coils.wireMass;
+  const full = 1.05 * Math.max(need, ...reels.map((r) => r.mass));
+  const { wire } = design.winding;
+  const bars = reels.map(({ label, metal, mass, conductorDiameter }): Bar => {
+    const enough = mass >= need;
+    return {
+      label: `${label || 'Reel'}: ${metal}, ${format(conductorDiameter, 'wireDiameter', units)}`,
+      length: mass / full,
+      mark: need / full,
+      value: `${format(mass, 'mass', units, 3)} left`,
+      word: metal !== wire.metal ? 'other metal' : enough ? 'enough' : 'too little',
+      tone: metal !== wire.metal ? 'faint' : enough ? 'good' : 'warn',
+    };
+  });
+  return (
+    <Bars
+      title="Wire left on the reels"
+      bars={bars}
+      note={`The upright mark is what this machine takes as it stands: ${format(need, 'mass', units, 3)}.`}
+    />
+  );
+}

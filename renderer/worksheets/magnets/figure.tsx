@@ -1,0 +1,50 @@
+import { useMemo } from 'react';
+import { planDrawing, sectionDrawing, type Results } from '../../../core';
+import type { Chart } from '../../drawing/chart';
+import { DrawingPlate } from '../../drawing/drawing-plate';
+import { Harmonics } from '../../drawing/harmonics';
+import { LineChart } from '../../drawing/line-chart';
+import { Plates } from '../../drawing/plate';
+import { useUnits } from '../../parts/unit-preferences';
+import { format } from '../../units';
+import type { FigureProps } from '../worksheet';
+import { spectrumNearest } from './spectrum-nearest';
+
+export function Figure({ design, results }: FigureProps) {
+  const units = useUnits();
+  const plan = useMemo(() => planDrawing(design, results), [design, results]);
+  const section = useMemo(() => sectionDrawing(design, results), [design, results]);
+  const profile = useMemo(() => profileChart(results), [results]);
+  const { spectrum } = results.stages.field;
+  const near = useMemo(() => spectrumNearest(spectrum, design.discs.pitchRadius), [spectrum, design.discs.pitchRadius]);
+  return (
+    <Plates>
+      <DrawingPlate
+        drawing={section}
+        description={`The machine cut along the pitch circle and laid flat; gap ${format(results.gap.length, 'length', units)}`}
+        height={300}
+      />
+      <DrawingPlate drawing={plan} description={`${design.discs.poles} magnets and ${results.coils.count} coils seen along the axle`} />
+      <LineChart chart={profile} />
+      <Harmonics
+        title="Harmonics of the field"
+        orders={spectrum.orders}
+        sizes={near.sizes}
+        note={`Of the fundamental, at a radius of ${format(near.radius, 'length', units)} in the middle of the copper.`}
+      />
+    </Plates>
+  );
+}
+
+function profileChart({ stages, gap }: Results): Chart {
+  const { angle, bz } = stages.field.profile;
+  return {
+    title: 'Field round one pole pair, pitch radius',
+    x: { label: 'Electrical angle', kind: 'angle', values: angle },
+    y: { label: 'Flux density along the axle', kind: 'fluxDensity' },
+    series: [
+      { label: 'Field', values: bz },
+      { label: 'Its fundamental', values: angle.map((a) => gap.fundamental * Math.cos(a)) },
+    ],
+  };
+}

@@ -1,0 +1,20 @@
+import { useMemo } from 'react';
+import { coilDrawing, connectionDrawing, planDrawing, sectionDrawing } from '../../../core';
+import { DrawingPlate } from '../../drawing/drawing-plate';
+import { Plates } from '../../drawing/plate';
+import type { FigureProps } from '../worksheet';
+
+/** The drawings as they come out of the printer. */
+export function Figure({ design, results }: FigureProps) {
+  const drawings = useMemo(
+    () => [coilDrawing, connectionDrawing, planDrawing, sectionDrawing].map((make) => make(design, results)),
+    [design, results],
+  );
+  return (
+    <Plates>
+      {drawings.map((drawing) => (
+        <DrawingPlate key={drawing.title} drawing={drawing} description={`${drawing.title}, as printed on the sheet`} paper />
+      ))}
+    </Plates>
+  );
+}

@@ -1,0 +1,75 @@
+import { useMemo } from 'react';
+import type { Design, Results } from '../../../core';
+import type { Chart } from '../../drawing/chart';
+import { LineChart } from '../../drawing/line-chart';
+import { Plates } from '../../drawing/plate';
+import type { FigureProps } from '../worksheet';
+
+export function Figure({ design, results }: FigureProps) {
+  const charts = useMemo(
+    () => [powerChart(results), speedChart(results), ratioChart(design, results), ...wheelChart(design)],
+    [design, results],
+  );
+  return (
+    <Plates least={380}>
+      {charts.map((chart) => (
+        <LineChart key={chart.title} chart={chart} height={230} />
+      ))}
+    </Plates>
+  );
+}
+
+const windAxis = ({ match }: Results) => ({ label: 'Wind', kind: 'windSpeed' as const, values: match.map((p) => p.wind) });
+
+const windLimits = ({ cutIn, rated }: Results) => [
+  { along: 'x' as const, at: cutIn.wind, label: 'cut-in' },
+  { along: 'x' as const, at: rated.wind, label: 'rated' },
+];
+
+function powerChart(results: Results): Chart {
+  return {
+    title: 'Power in the wind the site has',
+    x: windAxis(results),
+    y: { label: 'Power', kind: 'power', fromZero: true },
+    series: [
+      { label: 'Into the load', values: results.match.map((p) => p.dcWatts) },
+      { label: 'At the shaft', values: results.match.map((p) => p.shaftWatts) },
+    ],
+    limits: windLimits(results),
+  };
+}
+
+function speedChart(results: Results): Chart {
+  return {
+    title: 'Speed of the shaft',
+    x: windAxis(results),
+    y: { label: 'Speed', kind: 'rpm', fromZero: true },
+    series: [{ label: 'Speed', values: results.match.map((p) => p.rpm) }],
+    limits: windLimits(results),
+  };
+}
+
+function ratioChart({ turbine }: Design, results: Results): Chart {
+  return {
+    title: 'Tip-speed ratio the load holds the wheel to',
+    x: windAxis(results),
+    y: { label: 'Tip-speed ratio', kind: 'ratio', fromZero: true },
+    series: [{ label: 'Tip-speed ratio', values: results.match.map((p) => p.tipSpeedRatio) }],
+    limits: [
+      { along: 'y', at: turbine.tipSpeedRatio, label: 'best for the blades' },
+      { along: 'y', at: turbine.runawayRatio, label: 'running free', tone: 'bad' },
+    ],
+  };
+}
+
+function wheelChart({ turbine }: Design): Chart[] {
+  if (!turbine.curve) return [];
+  return [
+    {
+      title: 'Power coefficient of the wheel',
+      x: { label: 'Tip-speed ratio', kind: 'ratio', values: turbine.curve.map(([ratio]) => ratio) },
+      y: { label: 'Power coefficient', kind: 'ratio', fromZero: true },
+      series: [{ label: 'Power coefficient', values: turbine.curve.map(([, cp]) => cp) }],
+    },
+  ];
+}

@@ -1,0 +1,25 @@
+import { useMemo } from 'react';
+import { coilDrawing, connectionDrawing, planDrawing } from '../../../core';
+import { DrawingPlate } from '../../drawing/drawing-plate';
+import { Plates } from '../../drawing/plate';
+import type { FigureProps } from '../worksheet';
+
+export function Figure({ design, results }: FigureProps) {
+  const plan = useMemo(() => planDrawing(design, results), [design, results]);
+  const coil = useMemo(() => coilDrawing(design, results), [design, results]);
+  const connections = useMemo(() => connectionDrawing(design, results), [design, results]);
+  const { phases, connection } = design.winding;
+  return (
+    <Plates>
+      <DrawingPlate
+        drawing={plan}
+        description={`${results.coils.count} coils in ${phases} phases in their places; numbers and phase letters stand outside them`}
+      />
+      <DrawingPlate drawing={coil} description="One coil with its sizes, sense of winding, start and finish" />
+      <DrawingPlate
+        drawing={connections}
+        description={`Every coil between its terminals, joined in ${connection === 'separate' ? 'separate phases' : connection}`}
+      />
+    </Plates>
+  );
+}
