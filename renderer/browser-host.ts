@@ -37,12 +37,12 @@ export function createBrowserHost(): Host {
   };
 
   const saveAs = async (suggestedName: string, kind: FileKind, data: string | Uint8Array) => {
-    const pick = pickers().showSaveFilePicker;
-    if (!pick) {
+    const own = pickers();
+    if (!own.showSaveFilePicker) {
       download(suggestedName, kind, data);
       return { name: suggestedName, handle: undefined };
     }
-    const handle = await unlessAborted(() => pick.call(window, { suggestedName, types: [accepts(kind)] }));
+    const handle = await unlessAborted(() => own.showSaveFilePicker?.({ suggestedName, types: [accepts(kind)] }));
     if (!handle) return null;
     await write(handle, data);
     return { name: handle.name, handle };
@@ -50,9 +50,9 @@ export function createBrowserHost(): Host {
 
   return {
     async openDesign(): Promise<OpenedFile | null> {
-      const pick = pickers().showOpenFilePicker;
-      if (!pick) return chosenFile();
-      const chosen = await unlessAborted(() => pick.call(window, { types: [accepts('gapwright')] }));
+      const own = pickers();
+      if (!own.showOpenFilePicker) return chosenFile();
+      const chosen = await unlessAborted(() => own.showOpenFilePicker?.({ types: [accepts('gapwright')] }));
       const handle = chosen?.[0];
       return handle ? { token: keep(handle), name: handle.name, text: await (await handle.getFile()).text() } : null;
     },
@@ -91,11 +91,11 @@ async function write(handle: FileHandle, data: string | Uint8Array): Promise<voi
   await stream.close();
 }
 
-async function unlessAborted<T>(ask: () => Promise<T>): Promise<T | null> {
+async function unlessAborted<T>(ask: () => Promise<T> | undefined): Promise<T | undefined> {
   try {
     return await ask();
   } catch (error) {
-    if (error instanceof DOMException && error.name === 'AbortError') return null;
+    if (error instanceof DOMException && error.name === 'AbortError') return undefined;
     throw error;
   }
 }

@@ -1,4 +1,5 @@
 import type { Action } from './action';
+import { compare } from './compare';
 import { goToWorksheet } from './go-to-worksheet';
 import { newDesign } from './new-design';
 import { newFromDemo } from './new-from-demo';
@@ -25,5 +26,6 @@ export const actions: readonly Action[] = [
   wireSizes,
   temperatureUnit,
   theme,
+  compare,
   ...goToWorksheet,
 ];

@@ -16,6 +16,7 @@ import { recoverDesign, useDesign } from '../state/design';
 import { useResults } from '../state/results';
 import { setView, useView } from '../state/view';
 import { goToEntry } from '../worksheets/go-to-entry';
+import { Comparison } from './comparison';
 import { demos } from './demos';
 
 const close = () => setView({ dialog: null });
@@ -30,6 +31,7 @@ export function Dialogs() {
       {dialog?.kind === 'discard' && <Discard go={dialog.go} />}
       {dialog?.kind === 'demos' && <Demos />}
       {dialog?.kind === 'cautions' && <AllCautions />}
+      {dialog?.kind === 'comparison' && <Comparison />}
       {dialog?.kind === 'recovery' && <Recovery text={dialog.text} />}
       <WorkingDialog
         working={results?.workings.find((w) => w.result === working)}

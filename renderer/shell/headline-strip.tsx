@@ -1,4 +1,5 @@
 import Box from '@mui/material/Box';
+import Button from '@mui/material/Button';
 import ButtonBase from '@mui/material/ButtonBase';
 import type { ReactNode } from 'react';
 import type { Results } from '../../core';
@@ -6,7 +7,7 @@ import { movement } from '../parts/result-list';
 import { useUnits } from '../parts/unit-preferences';
 import { valueAt } from '../path';
 import { useDesign } from '../state/design';
-import { useResults } from '../state/results';
+import { reference, stopComparing, useResults } from '../state/results';
 import { setView } from '../state/view';
 import { format, formatDifference, shown } from '../units';
 import { quantityAt } from '../words';
@@ -27,6 +28,7 @@ const verdictColor = { pass: 'success.main', tight: 'warning.main', fail: 'error
 export function HeadlineStrip() {
   const results = useResults((s) => s.results);
   const stale = useResults((s) => s.problems.length > 0);
+  const compared = useResults((s) => s.compared?.name);
   const busy = useResults((s) => s.busy);
   const faulty = useDesign((s) => Object.keys(s.faults).length > 0);
   return (
@@ -49,6 +51,17 @@ export function HeadlineStrip() {
       ))}
       <Verdict results={results} />
       <CautionCount results={results} />
+      {compared && (
+        <Box sx={{ gridColumn: '1 / -1', px: 1.75, fontSize: 12, color: 'text.secondary', borderTop: 1, borderColor: 'divider' }}>
+          Differences are against {compared}.
+          <Button size="small" onClick={() => setView({ dialog: { kind: 'comparison' } })} sx={{ py: 0, ml: 1 }}>
+            Side by side
+          </Button>
+          <Button size="small" onClick={stopComparing} sx={{ py: 0 }}>
+            Stop comparing
+          </Button>
+        </Box>
+      )}
       {(stale || faulty) && (
         <Box
           role="status"
@@ -65,7 +78,7 @@ export function HeadlineStrip() {
 
 function Headline({ path, label, results }: { path: string; label: string; results: Results | null }) {
   const units = useUnits();
-  const baseline = useResults((s) => s.baseline);
+  const baseline = useResults(reference);
   const kind = quantityAt(path).unit;
   const value = results && (valueAt(results, path) as number | null);
   const { text, unit } = shown(value, kind, units, 3);

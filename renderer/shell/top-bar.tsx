@@ -6,6 +6,7 @@ import type { ComponentType } from 'react';
 import type { Action } from '../actions/action';
 import { attempt } from '../actions/attempt';
 import { shortcutText } from '../actions/keys';
+import { compare } from '../actions/compare';
 import { newDesign } from '../actions/new-design';
 import { newFromDemo } from '../actions/new-from-demo';
 import { open } from '../actions/open';
@@ -48,7 +49,7 @@ export function TopBar() {
       }}
     >
       <Wordmark />
-      <MenuButton label="File" actions={[newDesign, newFromDemo, open, null, save, saveAs, null, printSheet]} />
+      <MenuButton label="File" actions={[newDesign, newFromDemo, open, null, save, saveAs, null, compare, null, printSheet]} />
       <MenuButton label="Units" actions={[lengthUnit, wireSizes, temperatureUnit]} />
       <IconAction action={undo} Icon={UndoIcon} />
       <IconAction action={redo} Icon={RedoIcon} />

@@ -10,6 +10,8 @@ export interface ResultsState {
   solvedFor: Design | null;
   /** Of the design as last saved, to tell by how much a result moved. */
   baseline: Results | null;
+  /** Another design beside this one; while there is one, differences are against it. */
+  compared: { name: string; design: Design; results: Results } | null;
   /** Why the design on screen cannot be worked out. */
   problems: Problem[];
   busy: boolean;
@@ -19,6 +21,7 @@ export const resultsStore = createStore<ResultsState>(() => ({
   results: null,
   solvedFor: null,
   baseline: null,
+  compared: null,
   problems: [],
   busy: false,
 }));
@@ -27,25 +30,29 @@ export function useResults<T>(select: (state: ResultsState) => T): T {
   return useStore(resultsStore, select);
 }
 
-/** Asks a worker one thing at a time. */
-function createSolverThread() {
+/** What differences are told against: the design compared with, else this one as last saved. */
+export const reference = ({ compared, baseline }: ResultsState): Results | null => compared?.results ?? baseline;
+
+type Solve = (design: Design) => Promise<Answer>;
+
+/** A thread of its own that works out one design after another. */
+function createSolverThread(): Solve {
   const worker = new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module', name: 'solver' });
-  let waiting: { resolve: (answer: Answer) => void } | null = null;
-  worker.onmessage = (event: MessageEvent<Answer>) => {
-    const asked = waiting;
-    waiting = null;
-    asked?.resolve(event.data);
+  let answered: (answer: Answer) => void = () => undefined;
+  worker.onmessage = (event: MessageEvent<Answer>) => answered(event.data);
+  worker.onerror = (event) => answered({ ok: false, problems: [{ where: '', message: `the calculation stopped: ${event.message}` }] });
+  let last: Promise<unknown> = Promise.resolve();
+  return (design) => {
+    const asked = last.then(
+      () =>
+        new Promise<Answer>((resolve) => {
+          answered = resolve;
+          worker.postMessage({ design } satisfies Request);
+        }),
+    );
+    last = asked;
+    return asked;
   };
-  worker.onerror = (event) => {
-    const asked = waiting;
-    waiting = null;
-    asked?.resolve({ ok: false, problems: [{ where: '', message: `the calculation stopped: ${event.message}` }] });
-  };
-  return (request: Request) =>
-    new Promise<Answer>((resolve) => {
-      waiting = { resolve };
-      worker.postMessage(request);
-    });
 }
 
 /** Works out every design that comes on screen. Latest wins: while one is worked out, only the newest of those that follow is kept. */
@@ -56,7 +63,7 @@ export function startSolving(): void {
     while (next) {
       const design = next;
       next = null;
-      const answer = await solve({ design });
+      const answer = await solve(design);
       if (answer.ok) {
         const { baseline } = resultsStore.getState();
         const isSaved = designStore.getState().saved === design;
@@ -89,10 +96,22 @@ function followSaved(saved: Design | null): void {
   resultsStore.setState({ baseline: saved !== null && solvedFor === saved ? results : null });
 }
 
-export type SearchThread = (design: Design) => Promise<Answer>;
+let second: Solve | undefined;
 
-/** A second thread for many designs in a row, so that the screen keeps answering meanwhile. */
-export function createSearchThread(): SearchThread {
-  const solve = createSolverThread();
-  return (design) => solve({ design });
+/** Works out a design other than the one on screen, on a second thread so that the screen keeps answering. */
+export function solveAside(design: Design): Promise<Answer> {
+  second ??= createSolverThread();
+  return second(design);
+}
+
+/** Puts another design beside the one on screen. Returns why it cannot be worked out, or nothing. */
+export async function compareWith(name: string, design: Design): Promise<Problem[]> {
+  const answer = await solveAside(design);
+  if (!answer.ok) return answer.problems;
+  resultsStore.setState({ compared: { name, design, results: answer.results } });
+  return [];
+}
+
+export function stopComparing(): void {
+  resultsStore.setState({ compared: null });
 }

@@ -20,7 +20,13 @@ export interface ViewState extends UnitPreferences {
   /** The result whose working is open. */
   working: string | null;
   /** A choice to make before something is lost, or a list to choose from. */
-  dialog: { kind: 'discard'; go: () => void } | { kind: 'demos' } | { kind: 'cautions' } | { kind: 'recovery'; text: string } | null;
+  dialog:
+    | { kind: 'discard'; go: () => void }
+    | { kind: 'demos' }
+    | { kind: 'cautions' }
+    | { kind: 'comparison' }
+    | { kind: 'recovery'; text: string }
+    | null;
 }
 
 export const viewStore = createStore<ViewState>(() => ({

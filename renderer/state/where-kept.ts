@@ -26,6 +26,7 @@ export const whereKept = {
   results: 'nowhere',
   solvedFor: 'nowhere',
   baseline: 'nowhere',
+  compared: 'nowhere',
   problems: 'nowhere',
   busy: 'nowhere',
 } as const satisfies Record<keyof DesignState | keyof ViewState | keyof ResultsState, Kept>;

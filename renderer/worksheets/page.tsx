@@ -7,7 +7,7 @@ import { ProblemList } from '../parts/problem-list';
 import { ResultList } from '../parts/result-list';
 import { Section } from '../parts/section';
 import { changeKind, editEntries, editEntry, setFault, settleEntry, toggleSection, useDesign } from '../state/design';
-import { useResults } from '../state/results';
+import { reference, useResults } from '../state/results';
 import { setView, useView } from '../state/view';
 import { goToEntry } from './go-to-entry';
 import { presetsFor } from './presets';
@@ -69,7 +69,7 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
   const { Figure, Panel, groups, results: paths } = worksheet;
   const results = useResults((s) => s.results);
   const solvedFor = useResults((s) => s.solvedFor);
-  const baseline = useResults((s) => s.baseline);
+  const baseline = useResults(reference);
   if (!results || !solvedFor) return <Box sx={{ color: 'text.secondary' }}>Working it out…</Box>;
   const cautions = results.cautions.filter((c) => worksheetFor(c.where)?.id === worksheet.id);
   return (

@@ -20,21 +20,14 @@ const titles = [
 ];
 
 const headline = () => app.page.getByTestId('headline');
-const entry = (label: string) => app.page.getByRole('textbox', { name: label });
+const entry = (label: string) => app.page.getByRole('textbox', { name: label, exact: true });
 const goTo = async (title: string) => {
   await app.page.getByRole('navigation').getByRole('button', { name: title }).click();
   await app.page.getByRole('heading', { level: 1, name: title }).waitFor();
 };
 
-/** Volts per 1000 rpm as the strip shows them. */
-const headlineVolts = async () =>
-  Number(
-    /([\d.]+)\s*V/.exec(
-      await headline()
-        .innerText()
-        .then((t) => t.replace('V per 1000 rpm', '')),
-    )?.[1],
-  );
+/** Volts at 1000 rpm as the strip shows them. */
+const headlineVolts = async () => Number(/^([\d.]+)\s*V$/m.exec(await headline().innerText())?.[1]);
 
 const settled = () => app.page.getByTestId('headline').and(app.page.locator('[aria-busy="false"]')).waitFor();
 

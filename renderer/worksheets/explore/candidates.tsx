@@ -11,7 +11,6 @@ import type { UnitKind } from '../../../core';
 import { Section } from '../../parts/section';
 import { useUnits } from '../../parts/unit-preferences';
 import { editEntries, useDesign } from '../../state/design';
-import { createSearchThread, type SearchThread } from '../../state/results';
 import { format } from '../../units';
 import { searchShelf, wound, type Candidate } from './search';
 
@@ -42,7 +41,6 @@ export function Candidates() {
   const [found, setFound] = useState<Candidate[]>([]);
   const [searching, setSearching] = useState(false);
   const [sort, setSort] = useState<{ id: string; down: boolean }>({ id: 'year', down: true });
-  const thread = useRef<SearchThread | null>(null);
   const stopped = useRef(false);
   useEffect(
     () => () => {
@@ -52,13 +50,11 @@ export function Candidates() {
   );
 
   const search = async () => {
-    thread.current ??= createSearchThread();
     stopped.current = false;
     setFound([]);
     setSearching(true);
     await searchShelf(
       design,
-      thread.current,
       (candidate) => setFound((all) => [...all, candidate]),
       () => stopped.current,
     );

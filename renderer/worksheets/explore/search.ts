@@ -1,5 +1,5 @@
 import type { Design, Reel, Results } from '../../../core';
-import type { SearchThread } from '../../state/results';
+import { solveAside } from '../../state/results';
 
 export interface Candidate {
   reel: Reel;
@@ -16,16 +16,11 @@ const MOST_IN_HAND = 4;
 const MOST_TURNS = 5000; // as the design file allows
 
 /** Every reel with one to four wires in hand, at the most turns that fit, fully worked out. Calls `found` as it goes; stops when `stopped`. */
-export async function searchShelf(
-  design: Design,
-  solve: SearchThread,
-  found: (candidate: Candidate) => void,
-  stopped: () => boolean,
-): Promise<void> {
+export async function searchShelf(design: Design, found: (candidate: Candidate) => void, stopped: () => boolean): Promise<void> {
   for (const reel of design.shelf ?? [])
     for (let inHand = 1; inHand <= MOST_IN_HAND; inHand++) {
       if (stopped()) return;
-      const candidate = await mostTurns(design, reel, inHand, solve);
+      const candidate = await mostTurns(design, reel, inHand);
       if (candidate && !stopped()) found(candidate);
     }
 }
@@ -37,12 +32,12 @@ export function wound(design: Design, reel: Reel, inHand: number, turns: number)
   return { ...design, winding: { ...design.winding, wire, turns } };
 }
 
-async function mostTurns(design: Design, reel: Reel, inHand: number, solve: SearchThread): Promise<Candidate | undefined> {
-  const full = await solve(wound(design, reel, inHand, MOST_TURNS));
+async function mostTurns(design: Design, reel: Reel, inHand: number): Promise<Candidate | undefined> {
+  const full = await solveAside(wound(design, reel, inHand, MOST_TURNS));
   if (!full.ok) return undefined;
   const turns = MOST_TURNS - full.results.stages.wire.turnsTooMany;
   if (turns < 1) return undefined;
-  const answer = turns === MOST_TURNS ? full : await solve(wound(design, reel, inHand, turns));
+  const answer = turns === MOST_TURNS ? full : await solveAside(wound(design, reel, inHand, turns));
   if (!answer.ok) return undefined;
   const { results } = answer;
   const mass = results.coils.wireMass;
