@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { csvOf, prepared, type Chart } from '../../renderer/drawing/chart';
+
+const metric = { length: 'mm', wire: 'metric', temperature: 'C' } as const;
+const imperial = { length: 'in', wire: 'awg', temperature: 'F' } as const;
+
+const chart: Chart = {
+  title: 'Coil temperature',
+  x: { label: 'Speed', kind: 'rpm', values: [0, 100, 200] },
+  y: { label: 'Temperature', kind: 'temperature' },
+  series: [
+    { label: 'Coil', values: [20, 40, Number.NaN] },
+    { label: 'Magnet, rear', values: [20, null, 100] },
+  ],
+  limits: [
+    { along: 'y', at: 110, label: 'limit', tone: 'bad' },
+    { along: 'x', at: null, label: 'cut-in' },
+  ],
+};
+
+describe('prepared', () => {
+  it('shows numbers in the user’s units', () => {
+    expect(prepared(chart, metric).series[1]?.data).toEqual([20, null, 100]);
+    const shown = prepared(chart, imperial).series[1]?.data ?? [];
+    expect(shown[0]).toBeCloseTo(68, 10);
+    expect(shown[2]).toBeCloseTo(212, 10);
+    expect(prepared(chart, imperial).y.label).toBe('Temperature, °F');
+  });
+
+  it('draws no point that is not a number', () => {
+    expect(prepared(chart, metric).series[0]?.data).toEqual([20, 40, null]);
+    const holed = { ...chart, x: { ...chart.x, values: [0, Number.NaN, 200] } };
+    expect(prepared(holed, metric)).toMatchObject({ x: { data: [0, 200] } });
+    expect(prepared(holed, metric).series[0]?.data).toEqual([20, null]);
+  });
+
+  it('leaves room for a limit beyond the values, and leaves out a limit that is not there', () => {
+    const { y, limits } = prepared(chart, metric);
+    expect(y.scale.max).toBeGreaterThanOrEqual(110);
+    expect(limits).toEqual([{ along: 'y', at: 110, label: 'limit', tone: 'bad' }]);
+  });
+
+  it('leaves room for all the areas of a stack together', () => {
+    const stack: Chart = {
+      ...chart,
+      y: { label: 'Loss', kind: 'power' },
+      stacked: true,
+      limits: [],
+      series: ['a', 'b'].map((label) => ({ label, values: [0, 50, 90] })),
+    };
+    expect(prepared(stack, metric).y.scale).toMatchObject({ min: 0, max: 200 });
+  });
+});
+
+describe('csvOf', () => {
+  it('puts units in the heads, quotes where it must and leaves holes empty', () => {
+    expect(csvOf(chart, metric).split('\r\n')).toEqual(['"Speed, rpm","Coil, °C","Magnet, rear, °C"', '0,20,20', '100,40,', '200,,100']);
+  });
+
+  it('writes what the chart shows, to seven digits', () => {
+    const angles: Chart = {
+      title: 'Field',
+      x: { label: 'Angle', kind: 'angle', values: [Math.PI / 3] },
+      y: { label: 'Ratio', kind: 'ratio' },
+      series: [{ label: 'A "b"', values: [-1 / 3] }],
+    };
+    expect(csvOf(angles, metric)).toBe('"Angle, °","A ""b"""\r\n60,-0.3333333');
+  });
+});
