@@ -1,6 +1,8 @@
-import type { Block, Column } from '../sheet/document';
-import { type Flow, lineHeight, MARGIN, TYPE } from './page-flow';
+import type { Block } from '../sheet/document';
+import type { Drawing } from '../sheet/drawing';
+import { type Flow, frame, lineHeight, MARGIN, rule, TYPE } from './page-flow';
 import { drawOn, scaleToFit } from './pdf-drawing';
+import { leastOfTable, printTable } from './pdf-table';
 
 type Of<K extends Block['kind']> = Extract<Block, { kind: K }>;
 type Printer<K extends Block['kind']> = {
@@ -50,36 +52,21 @@ const printers: { [K in Block['kind']]: Printer<K> } = {
     },
   },
   table: {
-    least: (flow, { columns, rows }) =>
-      rowHeight(
-        flow,
-        columns,
-        columns.map((c) => c.head),
-      ) + (rows.length > 0 ? 2 * rowHeight(flow, columns, rows[0]) : 0),
-    print(flow, { columns, rows }) {
-      const head = columns.map((c) => c.head);
-      const begin = () => {
-        tableRow(flow, columns, head, false);
-        rule(flow, flow.y, 0.4);
-      };
-      begin();
-      for (const row of rows) {
-        if (flow.room(rowHeight(flow, columns, row))) begin();
-        tableRow(flow, columns, row, true);
-        rule(flow, flow.y, 0.1);
-      }
+    least: leastOfTable,
+    print(flow, table) {
+      printTable(flow, table);
       flow.y += AFTER;
     },
   },
   drawing: {
-    least: (flow, block) => drawingHeight(flow, block) + lineHeight(TYPE.body),
-    print(flow, block) {
-      const { drawing } = block;
-      const scale = scaleToFit(drawing, flow.width, drawingHeight(flow, block));
-      const { minX, maxX, minY, maxY } = drawing.bounds;
-      flow.y += flow.write([drawing.title], MARGIN, flow.y, TYPE.body) + 1;
+    least: (flow, { drawing }) => TITLE + SHRUNK * drawingHeight(drawing) * wholeScale(flow, drawing),
+    print(flow, { drawing }) {
+      const { minX, maxX } = drawing.bounds;
+      const scale = Math.min(wholeScale(flow, drawing), (flow.left() - TITLE) / drawingHeight(drawing));
+      flow.write([drawing.title], MARGIN, flow.y, TYPE.body);
+      flow.y += TITLE;
       drawOn(flow.doc, drawing, { left: MARGIN + (flow.width - (maxX - minX) * scale) / 2, top: flow.y, scale });
-      flow.y += (maxY - minY) * scale + AFTER;
+      flow.y += drawingHeight(drawing) * scale + AFTER;
     },
   },
   steps: {
@@ -127,46 +114,14 @@ export function printBlocks(flow: Flow, blocks: readonly Block[]): void {
   });
 }
 
-function drawingHeight(flow: Flow, { drawing, height }: Of<'drawing'>): number {
-  const { minX, maxX, minY, maxY } = drawing.bounds;
-  const most = Math.min(height, flow.height - 2 * lineHeight(TYPE.heading) - 12);
-  return Math.min(most, ((maxY - minY) * flow.width) / (maxX - minX));
-}
+/** How much a drawing may be shrunk rather than leave the foot of a page empty; its lettering stays above ten points. */
+const SHRUNK = 0.86;
+const TITLE = lineHeight(TYPE.body) + 1;
+const drawingHeight = ({ bounds }: Drawing) => bounds.maxY - bounds.minY;
 
-const PAD = 1.6;
-const cellLines = (flow: Flow, column: Column, text: string) => flow.wrap(text, column.share * flow.width - 2 * PAD, TYPE.body);
-
-function rowHeight(flow: Flow, columns: Column[], cells: string[]): number {
-  const lines = Math.max(1, ...cells.map((cell, i) => cellLines(flow, columns[i], cell).length));
-  return lines * lineHeight(TYPE.body) + PAD;
-}
-
-function tableRow(flow: Flow, columns: Column[], cells: string[], boxed: boolean): void {
-  const height = rowHeight(flow, columns, cells);
-  let x = MARGIN;
-  columns.forEach((column, i) => {
-    const width = column.share * flow.width;
-    const lines = cellLines(flow, column, cells[i]);
-    lines.forEach((line, k) => {
-      const left = column.align === 'right' ? x + width - PAD - flow.doc.getTextWidth(line) : x + PAD;
-      flow.write([line], left, flow.y + PAD / 2 + k * lineHeight(TYPE.body), TYPE.body);
-    });
-    if (boxed && column.box) frame(flow, x, flow.y, width, height);
-    x += width;
-  });
-  flow.y += height;
-}
-
-function rule({ doc, width }: Flow, y: number, thick: number): void {
-  doc.setDrawColor('#000000');
-  doc.setLineWidth(thick);
-  doc.line(MARGIN, y, MARGIN + width, y);
-}
-
-function frame({ doc }: Flow, x: number, y: number, width: number, height: number): void {
-  doc.setDrawColor('#000000');
-  doc.setLineWidth(0.3);
-  doc.rect(x, y, width, height);
+/** Leaves room on an empty page for a heading. */
+function wholeScale(flow: Flow, drawing: Drawing): number {
+  return scaleToFit(drawing, flow.width, flow.height - TITLE - lineHeight(TYPE.heading) - 6);
 }
 
 function bar({ doc, y }: Flow, height: number): void {

@@ -1,4 +1,5 @@
 import type { jsPDF } from 'jspdf';
+import { arcPoints } from '../sheet/bounds';
 import type { Drawing, Point, Stroke } from '../sheet/drawing';
 import { CAP_HEIGHT } from '../sheet/text-size';
 import { layerStyles } from './layer-styles';
@@ -10,9 +11,11 @@ export interface Place {
   scale: number;
 }
 
-/** The largest scale at which the drawing fits, never beyond natural size times `most`. */
-export function scaleToFit({ bounds }: Drawing, width: number, height: number): number {
-  return Math.min(width / (bounds.maxX - bounds.minX), height / (bounds.maxY - bounds.minY));
+/** The scale at which a drawing fits the room it was lettered for and the room there is; natural size where it asks for none. */
+export function scaleToFit({ bounds, paper }: Drawing, width: number, height: number): number {
+  const [across, up] = [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
+  const wanted = paper ? Math.min(paper.width / across, paper.height / up) : 1;
+  return Math.min(wanted, width / across, height / up);
 }
 
 /** Draws vector strokes; the lettering is the document's own font. */
@@ -43,14 +46,6 @@ function shape(doc: jsPDF, stroke: Exclude<Stroke, { kind: 'text' }>, place: (p:
   const steps = points.slice(1).map((p, i): Point => [p[0] - points[i][0], p[1] - points[i][1]]);
   doc.setFillColor(style.fill);
   doc.lines(steps, points[0][0], points[0][1], [1, 1], filled ? 'FD' : 'S', stroke.kind === 'polyline' && stroke.closed);
-}
-
-function arcPoints({ centre, radius, start, sweep }: Extract<Stroke, { kind: 'arc' }>): Point[] {
-  const steps = Math.max(2, Math.ceil(Math.abs(sweep) / 0.06));
-  return Array.from({ length: steps + 1 }, (_, i) => {
-    const angle = start + (sweep * i) / steps;
-    return [centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle)];
-  });
 }
 
 function letter(doc: jsPDF, { text, size, anchor, angle = 0 }: Extract<Stroke, { kind: 'text' }>, [x, y]: Point, scale: number): void {

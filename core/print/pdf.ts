@@ -28,7 +28,8 @@ export function sheetPdf(design: Design, results: Results, paper: SheetPaper): U
   doc.setFileId(sheet.trace.repeat(4));
   doc.setDocumentProperties({ title: sheet.title, subject: sheet.machine, creator: 'Gapwright' });
   const flow = flowOn(doc);
-  flow.y += flow.write(flow.wrap(sheet.title, flow.width, TYPE.title), MARGIN, flow.y, TYPE.title) + 1;
+  const titleSize = flow.wrap(sheet.title, flow.width, TYPE.title).length > 2 ? TYPE.longTitle : TYPE.title;
+  flow.y += flow.write(flow.wrap(sheet.title, flow.width, titleSize), MARGIN, flow.y, titleSize) + 1;
   flow.y += flow.write(flow.wrap(sheet.machine, flow.width, TYPE.machine), MARGIN, flow.y, TYPE.machine) + 2;
   printBlocks(flow, sheet.blocks);
   footers(doc, sheet, paper);

@@ -1,5 +1,5 @@
 import type { Drawing, Point, Stroke } from './drawing';
-import { textCorners } from './text-size';
+import { CAP_HEIGHT, textCorners } from './text-size';
 
 function corners(stroke: Stroke): Point[] {
   switch (stroke.kind) {
@@ -8,14 +8,19 @@ function corners(stroke: Stroke): Point[] {
     case 'text':
       return textCorners(stroke);
     case 'circle':
-    case 'arc': {
-      const { centre, radius } = stroke;
-      return [
-        [centre[0] - radius, centre[1] - radius],
-        [centre[0] + radius, centre[1] + radius],
-      ];
-    }
+      return arcPoints({ ...stroke, start: 0, sweep: 2 * Math.PI });
+    case 'arc':
+      return arcPoints(stroke);
   }
+}
+
+/** Points along an arc, close enough that a straight line between them cannot be told from it. [mm, rad] */
+export function arcPoints({ centre, radius, start, sweep }: { centre: Point; radius: number; start: number; sweep: number }): Point[] {
+  const steps = Math.max(2, Math.ceil(Math.abs(sweep) / 0.06));
+  return Array.from({ length: steps + 1 }, (_, i) => {
+    const angle = start + (sweep * i) / steps;
+    return [centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle)];
+  });
 }
 
 /** A drawing of these strokes, its bounds drawn round them with a margin. [mm] */
@@ -31,3 +36,28 @@ export function drawingOf(title: string, strokes: Stroke[]): Drawing {
   const margin = 0.01 * Math.max(maxX - minX, maxY - minY);
   return { title, bounds: { minX: minX - margin, minY: minY - margin, maxX: maxX + margin, maxY: maxY + margin }, strokes };
 }
+
+/** Cap height of lettering on paper: 11.8 point type, which the printer may shrink a little. [mm] */
+const LETTERING = ((11.8 * 25.4) / 72) * CAP_HEIGHT;
+
+/**
+ * A drawing whose lettering prints at one size when the drawing is fitted into `paper`.
+ *
+ * Drawings are made in real millimetres and scaled to the page, and the lettering itself takes room; so its size is found by repetition.
+ */
+export function letteredDrawing(
+  title: string,
+  paper: { width: number; height: number },
+  strokesAt: (letterSize: number) => Stroke[],
+): Drawing {
+  let size = 1e-3;
+  let drawing = drawingOf(title, strokesAt(size));
+  for (let i = 0; i < REPETITIONS; i++) {
+    const { minX, minY, maxX, maxY } = drawing.bounds;
+    size = LETTERING * Math.max((maxX - minX) / paper.width, (maxY - minY) / paper.height);
+    drawing = drawingOf(title, strokesAt(size));
+  }
+  return { ...drawing, paper };
+}
+
+const REPETITIONS = 15;

@@ -1,4 +1,5 @@
 import type { Results } from '../chain/results';
+import { standingCautions } from '../controller/cautions';
 import { serializeDesign } from '../design/serialize';
 import type { Design } from '../design/schema';
 import { boardDrawing } from './board-drawing';
@@ -39,29 +40,30 @@ export function windingSheet(design: Design, results: Results): SheetDocument {
     machine: machineLine(design, results),
     trace: traceOf(serializeDesign(design)),
     blocks: [
+      { kind: 'text', text: 'Read the cautions at the end before you begin. Lengths in mm unless another unit stands beside them.' },
       heading('What to wind'),
       { kind: 'facts', rows: windingFacts(design, results) },
-      { kind: 'drawing', drawing: coilDrawing(design, results), height: 105 },
+      { kind: 'drawing', drawing: coilDrawing(design, results) },
       heading('Steps'),
       { kind: 'steps', steps: windingSteps(design, results) },
-      { kind: 'drawing', drawing: boardDrawing(design, results), height: 100 },
+      { kind: 'drawing', drawing: boardDrawing(design, results) },
       heading('The machine'),
-      { kind: 'drawing', drawing: planDrawing(design, results), height: 190 },
-      { kind: 'drawing', drawing: sectionDrawing(design, results), height: 90 },
+      { kind: 'drawing', drawing: planDrawing(design, results) },
+      { kind: 'drawing', drawing: sectionDrawing(design, results) },
       { kind: 'facts', rows: machineFacts(design, results) },
       heading('Connections'),
       ...connectionBlocks(design, results),
-      ...connectionDrawings(design, results).map((drawing): Block => ({ kind: 'drawing', drawing, height: 215 })),
-      { kind: 'drawing', drawing: rectifierDrawing(design), height: 45 },
+      ...connectionDrawings(design, results).map((drawing): Block => ({ kind: 'drawing', drawing })),
+      { kind: 'drawing', drawing: rectifierDrawing(design) },
       heading('What the meter must read'),
       ...readingsBlocks(design, results),
       heading('Ratings and limits'),
       { kind: 'facts', rows: ratingFacts(design, results) },
       ...controllerBlocks(results),
-      heading('Cautions'),
-      { kind: 'cautions', cautions: results.cautions },
       heading('To buy'),
       ...shoppingBlocks(design, results),
+      heading('Cautions'),
+      { kind: 'cautions', cautions: [...results.cautions, ...standingCautions] },
       ...(design.notes ? [heading('Notes'), { kind: 'text', text: design.notes } as Block] : []),
     ],
   };

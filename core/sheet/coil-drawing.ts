@@ -1,12 +1,12 @@
 import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import type { Layout } from '../winding/section';
-import { drawingOf } from './bounds';
+import { letteredDrawing } from './bounds';
 import { arrowHead, centred, dimension, leader, line, turningArrow } from './dimensions';
 import type { Drawing, Point, Stroke } from './drawing';
 import { bareMm } from './figures';
 import { outline, turnOutline } from './outlines';
-import { letterSize, textWidth } from './text-size';
+import { textWidth } from './text-size';
 
 type Concentrated = Extract<Layout, { kind: 'concentrated' }>;
 type Serpentine = Extract<Layout, { kind: 'serpentine' }>;
@@ -17,6 +17,8 @@ export function coilDrawing(design: Design, _results: Results): Drawing {
   return layout.kind === 'concentrated' ? coil(layout, design.discs.poles) : lobe(layout, design.discs.poles);
 }
 
+const PAPER = { width: 178, height: 112 };
+
 /** Turned so that the coil's axis points up. */
 const upwards = Math.PI / 2;
 
@@ -26,10 +28,9 @@ function coil(layout: Concentrated, poles: number): Drawing {
   const [low, high, leg] = [mm(holeInnerRadius), mm(holeOuterRadius), mm(legWidth)];
   const [narrow, wide] = [mm(holeInnerWidth) / 2, mm(holeOuterWidth) / 2];
   const side = Math.max(narrow, wide) + leg;
-  const size = letterSize(2 * side + 0.4 * (high - low), 1.7 * (high - low + 2 * leg));
   const middle: Point = [0, (low + high) / 2];
   const turn = 0.32 * Math.min(narrow + wide, high - low);
-  return drawingOf('One coil, seen from above', [
+  return letteredDrawing('One coil, seen from above', PAPER, (size) => [
     outline(turnOutline(layout, poles, 0), upwards, 'former', 'hole'),
     outline(turnOutline(layout, poles, legWidth), upwards, 'copper', 'coil'),
     line('construction', [0, low - leg], [0, high + leg]),
@@ -47,20 +48,9 @@ function coil(layout: Concentrated, poles: number): Drawing {
       `over all ${bareMm(holeOuterRadius - holeInnerRadius + 2 * legWidth)}`,
       size,
     ),
-    ...legDimension([-wide - leg, high], [-wide, high], `leg ${bareMm(legWidth)}`, size),
+    ...dimension([-wide, high], [-wide, high + leg], leg + 2.5 * size, `leg ${bareMm(legWidth)}`, size),
     ...toAxle([0, low - leg - 8.2 * size], `hole begins ${bareMm(holeInnerRadius)} from the axle`, size),
   ]);
-}
-
-/** The width of a leg is shown across it, the words beside it. */
-function legDimension(outer: Point, inner: Point, words: string, size: number): Stroke[] {
-  return [
-    line('dimension', [outer[0] - 2 * size, outer[1]], outer),
-    arrowHead(outer, 0, size),
-    line('dimension', [inner[0] + 1.6 * size, inner[1]], inner),
-    arrowHead(inner, Math.PI, size),
-    { kind: 'text', layer: 'text', at: [outer[0] - 2.4 * size, outer[1] - size / 2], text: words, size, anchor: 'end' },
-  ];
 }
 
 function lead(from: Point, to: Point, letter: string, size: number): Stroke[] {
@@ -72,7 +62,7 @@ function lead(from: Point, to: Point, letter: string, size: number): Stroke[] {
 }
 
 function toAxle(at: Point, words: string, size: number): Stroke[] {
-  const x = -textWidth(words, size) / 2 - 1.2 * size;
+  const x = -textWidth(words, size) / 2 - size;
   return [
     line('dimension', [x, at[1] + size], [x, at[1] - size]),
     arrowHead([x, at[1] - size], -Math.PI / 2, size),
@@ -80,59 +70,52 @@ function toAxle(at: Point, words: string, size: number): Stroke[] {
   ];
 }
 
-/** Two legs with the arcs on both sides of them. */
+/** Two legs of a ring with the arcs on both sides of them. */
 function lobe(layout: Serpentine, poles: number): Drawing {
   const pitch = (2 * Math.PI) / poles;
   const [inner, outer, leg] = [layout.innerRadius, layout.outerRadius, layout.legWidth].map((v) => v * 1000);
-  const spread = Math.min(2 * outer, 3.2 * outer * Math.sin(Math.min(pitch, Math.PI / 2)));
-  const size = letterSize(1.9 * spread, 1.8 * (outer - inner + leg));
-  // The outer arc from leg 2 to leg 3 stands at the top.
-  const place = upwards - 2 * pitch;
-  const span = [0, layout.legWidth].map((offset) => turnOutline(layout, poles, offset).slice(1, 8));
   const at = (radius: number, angle: number): Point => [radius * Math.sin(angle), radius * Math.cos(angle)];
   const middle = (inner + outer) / 2;
-  const [left, right] = [at(middle, -pitch / 2), at(middle, pitch / 2)];
-  const along = (half: number, angle: number, up: 1 | -1) => {
-    const [foot, tip] = [at(middle - up * half, angle), at(middle + up * half, angle)];
+  const half = pitch / 2;
+  const run = (angle: number, from: number, to: number, size: number) => {
+    const [foot, tip] = [at(from, angle), at(to, angle)];
     return [line('outline', foot, tip), arrowHead(tip, Math.atan2(tip[1] - foot[1], tip[0] - foot[0]), 1.2 * size, 'outline')];
   };
   const reach = 0.3 * (outer - inner);
-  const top = outer + leg / 2;
-  return drawingOf('One lobe of a ring, seen from above', [
-    ...span.map(
-      (pieces, i): Stroke => ({
-        ...(outline(pieces, place, 'copper', i === 1 ? 'outermost turn' : 'innermost turn') as Stroke & { kind: 'polyline' }),
-        closed: false,
-      }),
-    ),
-    { kind: 'arc', layer: 'construction', centre: [0, 0], radius: inner, start: upwards - 1.4 * pitch, sweep: 2.8 * pitch },
-    { kind: 'arc', layer: 'construction', centre: [0, 0], radius: outer, start: upwards - 1.4 * pitch, sweep: 2.8 * pitch },
-    ...along(reach, -pitch / 2, -1),
-    ...along(reach, pitch / 2, 1),
+  const lowest = (inner - leg) * Math.cos(Math.min(1.5 * pitch, Math.PI));
+  const [start, finish] = [-0.2 * pitch, 0.2 * pitch];
+  return letteredDrawing('One lobe of a ring, seen from above', PAPER, (size) => [
+    ...[layout.legWidth, 0].map((offset) => lobeTurn(layout, poles, offset)),
+    { kind: 'arc', layer: 'construction', centre: [0, 0], radius: outer, start: upwards - 1.5 * pitch, sweep: 3 * pitch },
+    { kind: 'arc', layer: 'construction', centre: [0, 0], radius: inner, start: upwards - half, sweep: pitch },
+    ...run(-half, middle + reach, middle - reach, size),
+    ...run(half, middle - reach, middle + reach, size),
+    ...lead(at(outer, start), [at(outer, start)[0], outer + leg / 2 + 1.5 * size], 'S', size),
+    ...lead(at(outer, finish), [at(outer, finish)[0], outer + leg / 2 + 1.5 * size], 'F', size),
     ...dimension(
-      at(outer, -pitch / 2),
-      at(outer, pitch / 2),
-      top - outer + 3 * size,
-      `${bareMm(2 * layout.outerRadius * Math.sin(pitch / 2))} leg to leg`,
+      at(outer, -half),
+      at(outer, half),
+      outer * (1 - Math.cos(half)) + leg / 2 + 5 * size,
+      `leg to leg ${bareMm(2 * layout.outerRadius * Math.sin(half))}`,
       size,
     ),
-    ...dimension(
-      [right[0] + leg, outer],
-      [right[0] + leg, inner],
-      spread / 2,
-      `legs ${bareMm(layout.outerRadius - layout.innerRadius)}`,
-      size,
-    ),
-    ...leader(
-      [left[0] - leg / 2, left[1]],
-      [left[0] - leg / 2 - 3 * size, left[1] + 1.5 * size],
-      `leg width ${bareMm(layout.legWidth)}`,
-      size,
-    ),
+    ...dimension(at(outer, half), at(inner, half), leg / 2 + 2.5 * size, bareMm(layout.outerRadius - layout.innerRadius), size),
+    ...legWidthWords(at(middle, -half), leg, half, `leg width ${bareMm(layout.legWidth)}`, size),
     ...toAxle(
-      [0, inner - leg / 2 - 2.2 * size - inner * (1 - Math.cos(pitch))],
-      `arcs ${bareMm(layout.innerRadius)} and ${bareMm(layout.outerRadius)} from the axle`,
+      [0, lowest - 2 * size],
+      `middle of the arcs ${bareMm(layout.innerRadius)} and ${bareMm(layout.outerRadius)} from the axle`,
       size,
     ),
   ]);
+}
+
+/** Turned so that the outer arc between the second and the third leg stands at the top. */
+function lobeTurn(layout: Serpentine, poles: number, offset: number): Stroke {
+  const pieces = turnOutline(layout, poles, offset).slice(1, 6);
+  return { ...outline(pieces, upwards - (4 * Math.PI) / poles, 'copper'), closed: false };
+}
+
+function legWidthWords(at: Point, leg: number, lean: number, words: string, size: number): Stroke[] {
+  const edge: Point = [at[0] - (leg / 2) * Math.cos(lean), at[1] + (leg / 2) * Math.sin(lean)];
+  return leader(edge, [edge[0] - 3 * size, edge[1] + 1.2 * size], words, size);
 }

@@ -20,9 +20,9 @@ export function connectionBlocks(design: Design, results: Results): Block[] {
         { head: 'Phase', share: 0.11 },
         { head: 'Sense', share: 0.11 },
         { head: 'Start joins', share: 0.26 },
-        { head: 'done', share: 0.08, box: true },
+        { head: 'done', share: 0.08, box: 'tick' },
         { head: 'Finish joins', share: 0.26 },
-        { head: 'done', share: 0.08, box: true },
+        { head: 'done', share: 0.08, box: 'tick' },
       ],
       rows: coils.map(({ coil, phase, direction }) => [
         String(coil),
@@ -39,7 +39,7 @@ export function connectionBlocks(design: Design, results: Results): Block[] {
       columns: [
         { head: 'Terminal', share: 0.22 },
         { head: 'gathers', share: 0.7 },
-        { head: 'done', share: 0.08, box: true },
+        { head: 'done', share: 0.08, box: 'tick' },
       ],
       rows: nodes
         .filter(({ kind }) => kind !== 'joint')

@@ -6,8 +6,8 @@ export interface Column {
   /** Share of the page's width. */
   share: number;
   align?: 'right';
-  /** Cells are framed, to be written in by hand. */
-  box?: boolean;
+  /** Cells are framed: to be ticked, or written in by hand and so taller. */
+  box?: 'tick' | 'write';
 }
 
 /** What the winding sheet is made of, before anybody knows the paper. */
@@ -16,8 +16,7 @@ export type Block =
   | { kind: 'text'; text: string }
   | { kind: 'facts'; rows: [name: string, value: string][] }
   | { kind: 'table'; columns: Column[]; rows: string[][] }
-  /** At most `height` mm tall on paper. */
-  | { kind: 'drawing'; drawing: Drawing; height: number }
+  | { kind: 'drawing'; drawing: Drawing }
   /** Numbered, each with a box to tick. */
   | { kind: 'steps'; steps: string[] }
   | { kind: 'cautions'; cautions: Caution[] };

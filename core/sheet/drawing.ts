@@ -26,4 +26,6 @@ export interface Drawing {
   title: string;
   bounds: { minX: number; minY: number; maxX: number; maxY: number };
   strokes: Stroke[];
+  /** Room on paper for which the lettering was sized; without it the drawing is meant for natural size. [mm] */
+  paper?: { width: number; height: number };
 }

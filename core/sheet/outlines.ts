@@ -1,3 +1,4 @@
+import { arcPoints } from './bounds';
 import type { Layout } from '../winding/section';
 import type { PathPiece } from '../winding/stage';
 import type { Layer, Point, Stroke } from './drawing';
@@ -57,14 +58,10 @@ const turned = ([x, y]: Point, angle: number): Point => [
 ];
 
 /** A path turned about the axle, as one closed outline in millimetres. */
-export function outline(pieces: readonly PathPiece[], angle: number, layer: Layer, name?: string): Stroke {
+export function outline(pieces: readonly PathPiece[], angle: number, layer: Layer, name?: string): Extract<Stroke, { kind: 'polyline' }> {
   const points = pieces.flatMap((piece): Point[] => {
     if (piece.kind === 'line') return [piece.from, piece.to];
-    const steps = Math.max(2, Math.ceil(Math.abs(piece.sweep) / 0.12));
-    return Array.from({ length: steps + 1 }, (_, i) => {
-      const at = piece.start + (piece.sweep * i) / steps;
-      return [piece.centre[0] + piece.radius * Math.cos(at), piece.centre[1] + piece.radius * Math.sin(at)];
-    });
+    return arcPoints(piece);
   });
   return {
     kind: 'polyline',

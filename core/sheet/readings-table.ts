@@ -8,7 +8,7 @@ import { effectiveConnection } from './joins';
 /** Coils side by side in the table of each coil's readings. */
 const ACROSS = 3;
 
-const box = (head: string, share: number): Column => ({ head, share, box: true });
+const box = (head: string, share: number): Column => ({ head, share, box: 'write' });
 
 /** What the meter must read, with boxes for what it did read. */
 export function readingsBlocks(design: Design, results: Results): Block[] {
@@ -35,23 +35,20 @@ export function readingsBlocks(design: Design, results: Results): Block[] {
         ['Line: terminal to next', ohms(r.line), '', ''],
       ],
     },
-    ...speeds.map(
-      (speed): Block => ({
-        kind: 'table',
-        columns: [
-          { head: `At ${rpm(speed.rpm)}`, share: 0.34 },
-          { head: 'must read', share: 0.22, align: 'right' },
-          box('did read', 0.22),
-          box('at rpm', 0.22),
-        ],
-        rows: [
-          ['Frequency', hertz(speed.hertz), '', ''],
-          ['One coil alone', volts(speed.coil), '', ''],
-          ['One phase', volts(speed.phase), '', ''],
-          ['Line: terminal to next', volts(speed.line), '', ''],
-        ],
-      }),
-    ),
+    {
+      kind: 'table',
+      columns: [
+        { head: 'Volts and hertz', share: 0.28 },
+        ...speeds.flatMap((): Column[] => [{ head: 'must', share: 0.115, align: 'right' }, box('did', 0.125)]),
+      ],
+      rows: [
+        ['Turning at', ...speeds.flatMap((s) => [rpm(s.rpm), ''])],
+        ['Frequency', ...speeds.flatMap((s) => [hertz(s.hertz), ''])],
+        ['One coil alone', ...speeds.flatMap((s) => [volts(s.coil), ''])],
+        ['One phase', ...speeds.flatMap((s) => [volts(s.phase), ''])],
+        ['Line: terminal to next', ...speeds.flatMap((s) => [volts(s.line), ''])],
+      ],
+    },
     { kind: 'heading', text: 'Each coil by itself' },
     {
       kind: 'text',

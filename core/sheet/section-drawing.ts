@@ -1,13 +1,13 @@
 import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import { shapeModel } from '../magnets/shapes';
-import { drawingOf } from './bounds';
+import { letteredDrawing } from './bounds';
 import { centred, dimension, line, rectangle, text } from './dimensions';
-import type { Drawing, Layer, Point, Stroke } from './drawing';
+import type { Drawing, Point, Stroke } from './drawing';
 import { bareMm } from './figures';
 import { phaseLetter } from './joins';
 import { phaseLayer } from './plan-drawing';
-import { letterSize, textWidth } from './text-size';
+import { textWidth } from './text-size';
 
 /** A slice of the machine between two heights, in mm. */
 interface Slice {
@@ -24,14 +24,13 @@ export function sectionDrawing(design: Design, results: Results): Drawing {
   const pitch = (2000 * Math.PI * design.discs.pitchRadius) / design.discs.poles;
   const width = Math.min(2 * pitch, 5 * height);
   const [left, right] = [pitch / 2 - width / 2, pitch / 2 + width / 2];
-  const size = letterSize(1.9 * Math.max(width, height), 1.6 * height);
   const half = results.gap.length * 500;
-  return drawingOf('Section along the pitch circle', [
+  return letteredDrawing('Section along the pitch circle', { width: 178, height: 72 }, (size) => [
+    line('construction', [left, 0], [right, 0]),
     ...steel(design, slices, left, right),
     ...magnets(design, half, left, right, size),
     ...copper(design, results, left, right, size),
     ...[-1, 1].map((side) => line('former', [left, side * skinTop(design, results)], [right, side * skinTop(design, results)])),
-    line('construction', [left, 0], [right, 0]),
     ...labels(slices, right, size),
     ...dimension([left, -half], [left, half], 3 * size, `gap ${bareMm(results.gap.length)}`, size),
   ]);
@@ -72,7 +71,9 @@ function slicesOf({ magnets, discs, winding }: Design, { gap, stages }: Results)
 const RETURN_PLATE = 8;
 
 function steel(design: Design, slices: Slice[], left: number, right: number): Stroke[] {
-  const plates = slices.filter((s) => s.words.startsWith('steel')).map((s) => rectangle('steel', left, s.from, right, s.to));
+  const plates = slices
+    .filter((s) => s.words.startsWith('steel'))
+    .map((s) => rectangle('steel', left, s.from, right, s.to, { filled: true }));
   if (design.discs.backing.kind === 'steel') return plates;
   const bottom = Math.min(...slices.map((s) => s.from));
   const top = Math.max(...slices.map((s) => s.to));
@@ -124,7 +125,7 @@ function copper({ winding, discs }: Design, { stages }: Results, left: number, r
         const lettered = b - a === to - from && b - a > textWidth(label, letter) + 0.3 * letter;
         const middle: Point = [(a + b) / 2, z];
         return [
-          rectangle(phaseLayer(phase) satisfies Layer, a, z - half, b, z + half),
+          rectangle(phaseLayer(phase), a, z - half, b, z + half, { filled: true }),
           ...(lettered ? [centred(middle, label, letter)] : []),
         ];
       }),

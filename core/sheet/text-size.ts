@@ -33,12 +33,3 @@ export function textCorners({ at, text, size, anchor, angle = 0 }: TextStroke): 
     ] as Point[]
   ).map(([x, y]) => [at[0] + x * cos - y * sin, at[1] + x * sin + y * cos]);
 }
-
-/**
- * Cap height of a drawing's lettering, so that it prints in type of `points` when the drawing fills `paper`. [mm]
- *
- * Drawings are made in real millimetres and shrunk to the page, so lettering must be larger on a larger machine.
- */
-export function letterSize(width: number, height: number, points = 10.5, paper = { width: 178, height: 150 }): number {
-  return ((points * 25.4) / 72) * CAP_HEIGHT * Math.max(width / paper.width, height / paper.height);
-}
