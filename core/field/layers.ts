@@ -29,32 +29,34 @@ export interface MagnetLayer {
  */
 export function layerPotentials(layer: MagnetLayer): { front: number; back: number; through: number } {
   const { wave, height, recoilPermeability: mu, back, front } = layer;
-  const s = Math.sinh(wave * height);
-  const c = Math.cosh(wave * height);
-  if (back === Infinity) {
-    const slope = 1 / (front * s + mu * c);
-    return { front: slope * s, back: 0, through: 1 - mu * slope };
-  }
-  const atBack = (1 - c - (front * s) / mu) / (mu * s + (back + front) * c + (front * back * s) / mu);
-  return { front: atBack * c + ((1 + back * atBack) / mu) * s, back: atBack, through: -back * atBack };
+  // Divided through by cosh kh, so that tall magnets do not overflow.
+  const t = Math.tanh(wave * height);
+  const rest = 1 - 1 / Math.cosh(wave * height);
+  if (back === Infinity) return { front: t / (front * t + mu), back: 0, through: 1 - (mu * (1 - rest)) / (front * t + mu) };
+  const sum = mu * t + back + front + (front * back * t) / mu;
+  const atBack = -(rest + (front * t) / mu) / sum;
+  return { front: (rest + (back * t) / mu) / sum, back: atBack, through: -back * atBack };
 }
 
 /**
- * What the front of the magnets looks into, and how much of the potential there becomes flux density at the winding's middle.
+ * What the front of the magnets looks into: flux density over potential at the face, and at some distance before it.
+ *
+ *   B / φ = cosh k(D − d) / sinh kD, D the distance of the plane of zero potential: mid-plane between two like discs, return plate, or none
  *
  * @param arrangement  Discs. [-]
  * @param wave         Wave number, k. [1/m]
- * @param gapLength    Gap, g. [m]
- * @returns            Admittance at the face, and flux density at the middle per unit of potential at the face. [-]
+ * @param gapLength    Gap. [m]
+ * @param distance     From the magnets' faces, d. [m]
+ * @returns            Flux density per unit of potential at the face, as in `layerPotentials`. [-]
  *
- * Source    as `layerPotentials`; between two like discs the mid-plane is at zero potential.
+ * Source    as `layerPotentials`.
  * Checked   tests/reference/field-iron.test.ts
  */
-export function gapAdmittance(arrangement: DiscsSection['arrangement'], wave: number, gapLength: number): { face: number; middle: number } {
-  const half = (wave * gapLength) / 2;
-  if (arrangement === 'facing-pair') return { face: 1 / Math.tanh(half), middle: 1 / Math.sinh(half) };
-  if (arrangement === 'single') return { face: 1, middle: Math.exp(-half) };
-  return { face: 1 / Math.tanh(2 * half), middle: Math.cosh(half) / Math.sinh(2 * half) };
+export function gapAdmittance(arrangement: DiscsSection['arrangement'], wave: number, gapLength: number, distance = 0): number {
+  const fade = Math.exp(-wave * distance);
+  if (arrangement === 'single') return fade;
+  const depth = arrangement === 'facing-pair' ? gapLength / 2 : gapLength;
+  return (fade * (1 + Math.exp(-2 * wave * (depth - distance)))) / (1 - Math.exp(-2 * wave * depth));
 }
 
 /**

@@ -29,7 +29,7 @@ export interface CorrectedMachine {
  * @returns                   Source and factors. [-]
  *
  * Omits     that the two corrections differ a little from place to place and order to order; saturation of a return plate.
- * Source    images.ts, recoil.ts, plate.ts. The plate's flux is that of the unrolled machine scaled to the real fundamental at pitch radius.
+ * Source    images.ts, recoil.ts, plate.ts. The plate's flux is that of the unrolled machine scaled to the real fundamental.
  * Checked   tests/reference/field-iron.test.ts
  */
 export function correctedMachine(
@@ -50,13 +50,10 @@ export function correctedMachine(
     recoilPermeability,
   };
   const ideal = fieldSource(shape, 1, discs, gapLength);
-  const harmonics = pitchHarmonics(ideal);
+  const harmonics = pitchHarmonics(ideal, 0);
   const recoil = recoilFactor(machine);
-  const real = Math.abs(harmonics[0] * recoil);
   const plate =
-    discs.backing.kind === 'steel'
-      ? steelPlate(machine, (remanence * real) / unrolledFundamental(machine), discs.backing.thickness)
-      : undefined;
+    discs.backing.kind === 'steel' ? steelPlate(machine, remanence * reach(ideal, machine, recoil), discs.backing.thickness) : undefined;
   const saturation = plate?.saturation ?? 1;
   const effective = remanence * recoil * saturation;
   return {
@@ -68,26 +65,40 @@ export function correctedMachine(
   };
 }
 
+/** How far before the magnets the real and the unrolled machine are compared, as a share of the pole pitch: clear of edges, still in the field's full strength. */
+const COMPARED_AT = 1 / 6;
+
+/** The real fundamental at pitch radius over that of the unrolled machine. [-] */
+function reach(ideal: FieldSource, machine: UnrolledMachine, recoil: number): number {
+  const distance = Math.min(machine.gapLength / 2, COMPARED_AT * machine.polePitch);
+  const [fundamental] = pitchHarmonics(ideal, distance - machine.gapLength / 2);
+  return Math.abs((fundamental * recoil) / unrolledFundamental(machine, distance));
+}
+
 /**
- * Fundamental of B_z at the winding's middle, machine unrolled and endless along the radius, steel ideal.
+ * Fundamental of B_z in the gap, machine unrolled and endless along the radius, steel ideal.
  *
- * @param machine  Unrolled machine. [m]
- * @returns        Per unit of remanence. [-]
+ * @param machine   Unrolled machine. [m]
+ * @param distance  From the magnets' faces. [m]
+ * @returns         Per unit of remanence. [-]
  *
  * Source    layers.ts.
  * Checked   tests/reference/field-iron.test.ts
  */
-export function unrolledFundamental(machine: UnrolledMachine): number {
+export function unrolledFundamental(machine: UnrolledMachine, distance: number): number {
   const wave = Math.PI / machine.polePitch;
-  const { face, middle } = gapAdmittance(machine.arrangement, wave, machine.gapLength);
   const { front } = layerPotentials({
     wave,
     height: machine.magnetHeight,
     recoilPermeability: machine.recoilPermeability,
     back: machine.steel ? Infinity : 1,
-    front: face,
+    front: gapAdmittance(machine.arrangement, wave, machine.gapLength),
   });
-  return magnetHarmonic(1, machine.magnetWidth / machine.polePitch) * middle * front;
+  return (
+    magnetHarmonic(1, machine.magnetWidth / machine.polePitch) *
+    front *
+    gapAdmittance(machine.arrangement, wave, machine.gapLength, distance)
+  );
 }
 
 /**

@@ -48,8 +48,7 @@ export function steelPlate(machine: UnrolledMachine, remanence: number, thicknes
   const state = (order: number, permeability: number) => {
     const wave = (order * Math.PI) / polePitch;
     const back = permeability === Infinity ? Infinity : plateAdmittance(permeability, wave, thickness);
-    const { face } = gapAdmittance(arrangement, wave, gapLength);
-    const layer = layerPotentials({ wave, height, recoilPermeability, back, front: face });
+    const layer = layerPotentials({ wave, height, recoilPermeability, back, front: gapAdmittance(arrangement, wave, gapLength) });
     const leak = -layer.back / (Math.cosh(wave * thickness) + Math.sinh(wave * thickness) / permeability);
     return { front: layer.front, carried: (magnetHarmonic(order, cover) * (layer.through - leak)) / (wave * thickness) };
   };

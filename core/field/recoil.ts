@@ -28,6 +28,6 @@ export interface UnrolledMachine {
  */
 export function recoilFactor({ arrangement, steel, polePitch, magnetHeight, gapLength, recoilPermeability }: UnrolledMachine): number {
   const wave = Math.PI / polePitch;
-  const layer = { wave, height: magnetHeight, back: steel ? Infinity : 1, front: gapAdmittance(arrangement, wave, gapLength).face };
+  const layer = { wave, height: magnetHeight, back: steel ? Infinity : 1, front: gapAdmittance(arrangement, wave, gapLength) };
   return layerPotentials({ ...layer, recoilPermeability }).front / layerPotentials({ ...layer, recoilPermeability: 1 }).front;
 }

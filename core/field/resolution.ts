@@ -1,4 +1,5 @@
 import { chebyshevNodes } from '../numeric/interpolate';
+import type { Body } from './images';
 import { quarterSampling } from './ring-harmonics';
 import type { FieldSource } from './source';
 import type { FieldRegion } from './stage';
@@ -52,45 +53,54 @@ function chebyshevSeries(values: number[]): number[] {
  */
 export function resolution(source: FieldSource, region: Box, peak: number) {
   const { poles, offset, pitchRadius, remanence, stack } = source;
-  const bodies = stack.set(0);
-  const fields = bodies.map((body) => source.fieldOf(body.axial));
+  const top = stack.symmetric ? region.halfHeight : -region.halfHeight;
+  const farthest = stack.symmetric ? 0 : -top;
+  const distance = (body: Body, z: number) => Math.abs(z - body.zCentre) - body.axial / 2;
+  const body = stack.set(0).reduce((best, other) => (distance(other, top) < distance(best, top) ? other : best));
+  const field = source.fieldOf(body.axial);
   const local = new Float64Array(3);
-  /** [B_z, B_θ] of the magnets up to `reach` on either side of magnet 0. */
-  const sample = (r: number, electrical: number, z: number, reach: number): [bz: number, bTheta: number] => {
+  /** [B_z, B_θ] of the nearest disc's magnets of the given numbers. */
+  const sample = (r: number, electrical: number, z: number, magnets: number[]): [bz: number, bTheta: number] => {
     let bz = 0;
     let bTheta = 0;
-    // The magnet opposite is its own neighbour on both sides.
-    for (let m = 2 * reach === poles ? 1 - reach : -reach; m <= reach; m++) {
+    for (const m of magnets) {
       const angle = (2 * (electrical - Math.PI * m)) / poles;
       const [c, s] = [Math.cos(angle), Math.sin(angle)];
       local.fill(0);
-      bodies.forEach((body, b) => fields[b](r * c - offset, r * s, z - body.zCentre, m % 2 === 0 ? remanence : -remanence, local));
+      field(r * c - offset, r * s, z - body.zCentre, m % 2 === 0 ? remanence : -remanence, local);
       bz += local[2];
       bTheta += local[1] * c - local[0] * s;
     }
     return [bz, bTheta];
   };
   const limit = FINEST * peak;
-  const top = stack.symmetric ? region.halfHeight : -region.halfHeight;
   const r = Math.min(Math.max(pitchRadius, region.innerRadius), region.outerRadius);
 
   const { electrical: quarter, cosine, sine } = quarterSampling(MOST_HARMONICS);
-  const round = quarter.map((e) => sample(r, e, top, Math.min(4, poles / 2)));
+  const all = Array.from({ length: Math.min(poles, 8) }, (_, i) => i - Math.min(poles, 8) / 2 + 1);
+  const round = quarter.map((e) => sample(r, e, top, all));
   const fourier = (weights: Float64Array, component: 0 | 1) =>
     quarter.map((_, h) => round.reduce((sum, b, j) => sum + b[component] * weights[h * MOST_HARMONICS + j], 0));
   const edge = quarter[round.reduce((best, b, j) => (Math.abs(b[1]) > Math.abs(round[best][1]) ? j : best), 0)];
 
   const trialRadii = chebyshevNodes(MOST_RADII, region.innerRadius, region.outerRadius);
-  const radiiAt = (z: number) => termsKept(chebyshevSeries(trialRadii.map((x) => sample(x, 0, z, 1)[0])), limit);
+  const radiiNeeded = (z: number) =>
+    Math.max(...[0, 0.4, 0.8, 1.2, edge].map((e) => termsKept(chebyshevSeries(trialRadii.map((x) => sample(x, e, z, [0, 1])[0])), limit)));
+  const radii = radiiNeeded(top);
+  const nearest = distance(body, top);
+  // Between the trials at the roughest and the smoothest height, a power of the distance.
+  const power = Math.log(radii / radiiNeeded(farthest)) / Math.log(distance(body, farthest) / nearest);
+
   const levels = chebyshevNodes(MOST_HEIGHTS, -region.halfHeight, region.halfHeight);
-  const under = levels.map((z) => sample(r, 0, z, 1)[0]);
-  const beside = levels.map((z) => sample(r, edge, z, 1));
+  const under = levels.map((z) => sample(r, 0, z, [0, 1])[0]);
+  const beside = levels.map((z) => sample(r, edge, z, [0, 1]));
   const along = [under, beside.map((b) => b[0]), beside.map((b) => b[1])];
   return {
     harmonics: Math.max(termsKept(fourier(cosine, 0), limit), termsKept(fourier(sine, 1), limit)),
-    radii: radiiAt(top),
-    radiiAt,
+    radii,
+    /** Radii that a body at the given distance asks for. */
+    radiiFrom: (away: number) => (away > nearest ? Math.ceil(radii * (nearest / away) ** power) : radii),
     heights: region.halfHeight > 0 ? Math.max(...along.map((values) => termsKept(chebyshevSeries(values), limit))) : 1,
-    nearest: Math.min(...bodies.map((body) => Math.abs(top - body.zCentre) - body.axial / 2)),
+    nearest,
   };
 }

@@ -35,7 +35,7 @@ export const IMAGE_TOLERANCE = 1e-6;
 export function fieldSource(shape: MagnetShape, remanence: number, discs: DiscsSection, gapLength: number): FieldSource {
   const model = shapeModel(shape);
   return {
-    fieldOf: (axial) => model.fieldInto(shape, axial),
+    fieldOf: (axial) => model.fieldInto(shape, axial, IMAGE_TOLERANCE),
     stack: bodyStack(discs.arrangement, discs.backing.kind === 'steel', gapLength, shape.axial),
     remanence,
     poles: discs.poles,

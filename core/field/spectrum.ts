@@ -55,22 +55,23 @@ function smoothNodes(distance: number, half: number, share: number): number {
   return Math.min(16, Math.max(2, 1 + Math.ceil(digits / Math.asinh(distance / half))));
 }
 
-/** At which distance the grid's own number of orders is needed, and how many radii are needed at a height. */
-type Fineness = Pick<ReturnType<typeof resolution>, 'nearest' | 'radiiAt'>;
+/** At which distance the grid's own number of orders is needed, and how many radii are needed at a distance. */
+type Fineness = Pick<ReturnType<typeof resolution>, 'nearest' | 'radiiFrom'>;
 
 /**
  * The magnets themselves, body by body and height by height: the three nearest on the grid's own radii with as many samples as their distance asks for,
  * the rest, which are smooth there, on a coarse grid.
  */
-function addMagnets(source: FieldSource, region: Box, grid: HarmonicGrid, smooth: HarmonicGrid, { nearest, radiiAt }: Fineness): void {
+function addMagnets(source: FieldSource, region: Box, grid: HarmonicGrid, smooth: HarmonicGrid, { nearest, radiiFrom }: Fineness): void {
   const { poles, stack } = source;
   const rest = Array.from({ length: poles - 3 }, (_, i) => i + 2);
   grid.heights.forEach((z, row) => {
-    const needed = radiiAt(z);
-    // Interpolating costs about as much as a few more rows.
-    const radii = needed > 0.7 * grid.radii.length ? grid.radii : chebyshevNodes(needed, region.innerRadius, region.outerRadius);
     for (const body of stack.set(0)) {
-      const ease = nearest / (Math.abs(z - body.zCentre) - body.axial / 2);
+      const distance = Math.abs(z - body.zCentre) - body.axial / 2;
+      const ease = nearest / distance;
+      const needed = radiiFrom(distance);
+      // Interpolating costs about as much as a few more rows.
+      const radii = needed > 0.7 * grid.radii.length ? grid.radii : chebyshevNodes(needed, region.innerRadius, region.outerRadius);
       const harmonics = Math.min(grid.harmonics, Math.ceil(grid.harmonics * ease) + 3);
       const level = [z];
       const close = emptyGrid(radii, level, harmonics);
@@ -179,21 +180,22 @@ export function gapSpectrum(source: FieldSource, region: Box, peak: number): Gap
 const PROFILE_HARMONICS = 24;
 
 /**
- * b_n of B_z at pitch radius and mid-plane.
+ * b_n of B_z at pitch radius.
  *
  * @param source  Magnets and images. [-]
+ * @param z       Height over the mid-plane. [m]
  * @returns       b_1, b_3, b_5 …; their sum is the field on a magnet's centre line. [T]
  *
  * Source    as `gapSpectrum`.
  * Checked   tests/reference/field-rotors.test.ts
  */
-export function pitchHarmonics(source: FieldSource): number[] {
+export function pitchHarmonics(source: FieldSource, z: number): number[] {
   const at = source.pitchRadius;
-  const grid = emptyGrid([at], [0], PROFILE_HARMONICS);
+  const grid = emptyGrid([at], [z], PROFILE_HARMONICS);
   return Array.from(
     machineHarmonics(source, { innerRadius: at, outerRadius: at, halfHeight: 0 }, grid, source.remanence / 10, {
       nearest: Infinity,
-      radiiAt: () => 1,
+      radiiFrom: () => 1,
     }).bz,
   );
 }

@@ -3,8 +3,6 @@ import type { FieldInto } from './shapes';
 
 /** Keeps a point on a sharp edge finite: as if it stood this share of the size off it. */
 const EDGE = 1e-15;
-/** Wanted accuracy of the integral along an arc, as ln(1/ε). */
-const DIGITS = Math.log(1e9);
 const FEWEST_NODES = 3;
 const MOST_NODES = 60;
 
@@ -22,6 +20,7 @@ const edge = (sum: number, length: number) => Math.log((sum + length) / Math.max
  * @param outerRadius  Outer radius. [m]
  * @param span         Angle covered, centred on +x. [rad]
  * @param axial        Height, the direction of magnetisation. [m]
+ * @param accuracy     What the integrals along the arcs may be off by, as a share. [-]
  * @returns            Function adding `scale` times the field at x, y, z (origin on the axle, mid-height) to a vector. [T per T]
  *
  * Valid     everywhere, inside as well; on an edge the field a hair's breadth off it.
@@ -29,7 +28,8 @@ const edge = (sum: number, length: number) => Math.log((sum + length) / Math.max
  *           *Int. J. Numer. Methods Eng.* 62, 564 (both from memory).
  * Checked   tests/reference/field-magnets.test.ts
  */
-export function sectorField(innerRadius: number, outerRadius: number, span: number, axial: number): FieldInto {
+export function sectorField(innerRadius: number, outerRadius: number, span: number, axial: number, accuracy: number): FieldInto {
+  const digits = -Math.log(accuracy);
   const h = axial / 2;
   const half = span / 2;
   const length = outerRadius - innerRadius;
@@ -39,6 +39,8 @@ export function sectorField(innerRadius: number, outerRadius: number, span: numb
   const arc = (radius: number, x: number, y: number, z: number, scale: number, out: Float64Array | number[]) => {
     const r = Math.sqrt(x * x + y * y);
     const at = Math.atan2(y, x);
+    const cosAt = r > 0 ? x / r : 1;
+    const sinAt = r > 0 ? y / r : 0;
     const lower = z - h;
     const upper = z + h;
     const away = Math.max(0, Math.abs(z) - h);
@@ -46,7 +48,7 @@ export function sectorField(innerRadius: number, outerRadius: number, span: numb
     const delta = Math.max(Math.sqrt((gap * gap + away * away) / (Math.max(r, 0.05 * radius) * radius)), 1e-9);
     const from = Math.asinh((-half - at) / delta);
     const to = Math.asinh((half - at) / delta);
-    const count = Math.min(MOST_NODES, Math.max(FEWEST_NODES, Math.ceil(DIGITS / (2 * Math.asinh(Math.PI / (to - from))))));
+    const count = Math.min(MOST_NODES, Math.max(FEWEST_NODES, Math.ceil(digits / (2 * Math.asinh(Math.PI / (to - from))))));
     const { nodes, weights } = rule(count);
     const middle = (from + to) / 2;
     const reach = (to - from) / 2;
@@ -58,20 +60,22 @@ export function sectorField(innerRadius: number, outerRadius: number, span: numb
       const grown = Math.exp(t);
       const psi = (delta * (grown - 1 / grown)) / 2;
       const weight = (weights[i] * reach * delta * (grown + 1 / grown)) / 2;
-      const sinQuarter = Math.sin(psi / 2);
-      const planar2 = gap * gap + 4 * r * radius * sinQuarter * sinQuarter;
+      const s = Math.sin(psi / 2);
+      const c = Math.cos(psi / 2);
+      const cosPsi = 1 - 2 * s * s;
+      const sinPsi = 2 * s * c;
+      const planar2 = gap * gap + 4 * r * radius * s * s;
       const toLower = Math.sqrt(planar2 + lower * lower);
       const toUpper = Math.sqrt(planar2 + upper * upper);
       const along = weight * (1 / toLower - 1 / toUpper);
-      const c = Math.cos(at + psi);
-      bx += along * c;
-      by += along * Math.sin(at + psi);
+      bx += along * (cosAt * cosPsi - sinAt * sinPsi);
+      by += along * (sinAt * cosPsi + cosAt * sinPsi);
       // upper/(planar² toUpper) − lower/(planar² toLower), without its cancellation above and below the magnet.
       const straight =
         lower * upper > 0
           ? (upper * upper - lower * lower) / (toLower * toUpper * (upper * toLower + lower * toUpper))
           : (upper / toUpper - lower / toLower) / planar2;
-      bz += weight * straight * (2 * r * sinQuarter * sinQuarter - gap);
+      bz += weight * straight * (2 * r * s * s - gap);
     }
     out[0] += scale * radius * bx;
     out[1] += scale * radius * by;

@@ -19,8 +19,11 @@ export type Footprint = { kind: 'circle'; radius: number } | { kind: 'polygon'; 
 export interface ShapeModel<S> {
   label: string;
   onAxle: boolean;
-  /** Field of 1 T of remanence; `axial` stands in for the shape's own height, as images behind steel need. */
-  fieldInto(shape: S, axial: number): FieldInto;
+  /**
+   * Field of 1 T of remanence. `axial` stands in for the shape's own height, as images behind steel need; `accuracy` is the share that a shape without a
+   * closed form may be off by.
+   */
+  fieldInto(shape: S, axial: number, accuracy: number): FieldInto;
   footprint(shape: S): Footprint;
   /** Middle of the pole face. [m] */
   centre(shape: S): [x: number, y: number];
@@ -74,7 +77,7 @@ export const magnetShapes: { [K in MagnetShape['kind']]: ShapeModel<Of<K>> } = {
   sector: {
     label: 'Ring sector',
     onAxle: true,
-    fieldInto: (shape, axial) => sectorField(shape.innerRadius, shape.outerRadius, shape.span, axial),
+    fieldInto: (shape, axial, accuracy) => sectorField(shape.innerRadius, shape.outerRadius, shape.span, axial, accuracy),
     footprint: ({ innerRadius, outerRadius, span }) => {
       const steps = Math.max(4, Math.ceil(span / 0.02));
       const arc = (radius: number) =>
@@ -114,7 +117,7 @@ export function magnetVolume(shape: MagnetShape): number {
  * Checked   tests/reference/field-magnets.test.ts
  */
 export function magnetField(shape: MagnetShape, remanence: number): FieldFunction {
-  const into = shapeModel(shape).fieldInto(shape, shape.axial);
+  const into = shapeModel(shape).fieldInto(shape, shape.axial, 1e-9);
   return (x, y, z) => {
     const out: [number, number, number] = [0, 0, 0];
     into(x, y, z, remanence, out);
