@@ -38,7 +38,7 @@ export function sectorField(innerRadius: number, outerRadius: number, span: numb
 
   const arc = (radius: number, x: number, y: number, z: number, scale: number, out: Float64Array | number[]) => {
     const r = Math.sqrt(x * x + y * y);
-    const at = Math.atan2(y, x);
+    const at = r > 0 ? Math.atan2(y, x) : 0;
     const cosAt = r > 0 ? x / r : 1;
     const sinAt = r > 0 ? y / r : 0;
     const lower = z - h;
