@@ -17,7 +17,11 @@ function bestRows(count: number, width: number, height: number, diameter: number
     if ((rows - 1) * perRow >= count) continue; // a row would stay empty
     const across = alongRow(1, 0, perRow, rows, width, diameter) - alongRow(0, 0, perRow, rows, width, diameter);
     const up = share(1, rows, height, diameter) - share(0, rows, height, diameter);
-    const nearest = Math.min(perRow > 1 ? across : Infinity, rows > 1 ? Math.hypot(across / 2, up) : Infinity);
+    const nearest = Math.min(
+      perRow > 1 ? across : Infinity,
+      rows > 1 ? Math.hypot(across / 2, up) : Infinity,
+      rows > 2 ? 2 * up : Infinity,
+    );
     if (nearest > room) [best, room] = [rows, nearest];
   }
   return best;

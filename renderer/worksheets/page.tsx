@@ -82,14 +82,18 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
           columnGap: 3,
         }}
       >
-        <Box component="figure" aria-label={`${worksheet.title}: drawing`} sx={{ m: 0, mb: 2.5, minWidth: 0, maxWidth: 1100 }}>
-          <Figure design={solvedFor} results={results} />
-        </Box>
         {paths.length > 0 && (
           <Section title="Results">
             <ResultList paths={paths} results={results} baseline={baseline} onOpen={(path) => setView({ working: path })} />
           </Section>
         )}
+        <Box
+          component="figure"
+          aria-label={`${worksheet.title}: drawing`}
+          sx={{ m: 0, mb: 2.5, minWidth: 0, maxWidth: 1100, order: { xl: -1 } }}
+        >
+          <Figure design={solvedFor} results={results} />
+        </Box>
       </Box>
       {groups.length > 0 && Panel && <Panel design={solvedFor} results={results} />}
       {cautions.length > 0 && (

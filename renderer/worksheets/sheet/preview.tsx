@@ -1,6 +1,8 @@
 import Box from '@mui/material/Box';
 import { useMemo } from 'react';
-import { windingSheet } from '../../../core';
+import { windingSheet, type Drawing } from '../../../core';
+import { Strokes } from '../../drawing/strokes';
+import { fitted } from '../../drawing/view-box';
 import type { FigureProps } from '../worksheet';
 
 type Block = ReturnType<typeof windingSheet>['blocks'][number];
@@ -101,6 +103,23 @@ function SheetBlock({ block }: { block: Block }) {
         </ul>
       );
     case 'drawing':
-      return <p style={{ color: '#555' }}>Drawing: {block.drawing.title}</p>;
+      return <PrintedDrawing drawing={block.drawing} height={block.height} />;
   }
+}
+
+/** Millimetres of paper to pixels of the preview. */
+const SCALE = 3;
+
+function PrintedDrawing({ drawing, height }: { drawing: Drawing; height: number }) {
+  const { x, y, width, height: tall } = fitted(drawing.bounds);
+  return (
+    <svg
+      role="img"
+      aria-label={drawing.title}
+      viewBox={`${x} ${y} ${width} ${tall}`}
+      style={{ display: 'block', width: '100%', maxHeight: height * SCALE, margin: '8px 0' }}
+    >
+      <Strokes drawing={drawing} mode="light" />
+    </svg>
+  );
 }
