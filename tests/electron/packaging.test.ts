@@ -18,7 +18,7 @@ const packaging = require(path.resolve('build/electron-builder.cjs')) as Packagi
 
 test('the packager accepts its configuration and would refuse a wrong one', async () => {
   const { validateConfiguration } = require('app-builder-lib/out/util/config/config') as {
-    validateConfiguration(config: object, log: object): Promise<void>;
+    validateConfiguration: (config: object, log: object) => Promise<void>;
   };
   const { DebugLogger } = require('builder-util') as { DebugLogger: new (enabled: boolean) => object };
   await validateConfiguration(packaging, new DebugLogger(false));
