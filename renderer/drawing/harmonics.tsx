@@ -33,7 +33,7 @@ export function Harmonics({
         label: `${order}${order === 3 ? 'rd' : 'th'} harmonic`,
         length: share / widest,
         value: format(share, 'percent', units, 2),
-        tone: 'faint',
+        tone: 'accent',
       }))}
     />
   );

@@ -5,6 +5,8 @@ export type Mode = 'light' | 'dark';
 export interface Ink {
   stroke: string;
   fill: string;
+  /** Less than 1 where letters stand on the fill. */
+  fillOpacity: number;
   /** px, whatever the zoom */
   width: number;
   dash?: string;
@@ -50,10 +52,10 @@ const layers: Record<Exclude<Layer, `phase-${number}`>, { stroke: Pair; fill: Pa
 export function layerInk(layer: Layer, mode: Mode): Ink {
   if (isPhase(layer)) {
     const { colour, dash } = lineInk(Number(layer.slice(6)) - 1, mode);
-    return { stroke: colour, fill: colour, width: 1.75, ...(dash && { dash }) };
+    return { stroke: colour, fill: colour, fillOpacity: 0.3, width: 1.75, ...(dash && { dash }) };
   }
   const { stroke, fill, width, dash } = layers[layer];
-  return { stroke: stroke[mode], fill: fill[mode], width, ...(dash && { dash }) };
+  return { stroke: stroke[mode], fill: fill[mode], fillOpacity: 1, width, ...(dash && { dash }) };
 }
 
 const isPhase = (layer: Layer): layer is `phase-${1 | 2 | 3 | 4 | 5 | 6}` => layer.startsWith('phase-');

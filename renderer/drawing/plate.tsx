@@ -46,8 +46,8 @@ export function Tool({ label, onClick, children }: { label: string; onClick: () 
   );
 }
 
-/** Plates side by side where there is room for `least` pixels each. */
-export function Plates({ least = 420, children }: { least?: number; children: ReactNode }) {
+/** Columns of plates, side by side where there is room for `least` pixels each. */
+export function Plates({ least = 400, children }: { least?: number; children: ReactNode }) {
   return (
     <Box
       sx={{ display: 'grid', gridTemplateColumns: `repeat(auto-fit, minmax(min(${least}px, 100%), 1fr))`, gap: 1.5, alignItems: 'start' }}
@@ -55,4 +55,9 @@ export function Plates({ least = 420, children }: { least?: number; children: Re
       {children}
     </Box>
   );
+}
+
+/** Plates that stay below one another. */
+export function Column({ children }: { children: ReactNode }) {
+  return <Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr)', gap: 1.5 }}>{children}</Box>;
 }

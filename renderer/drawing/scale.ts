@@ -1,5 +1,5 @@
 /** Steps that read well: powers of ten of these. */
-const decimal = [1, 2, 5, 10];
+const decimal = [1, 2, 2.5, 5, 10];
 const turning = [1.5, 3, 4.5, 9, 18];
 
 export interface Scale {

@@ -47,9 +47,10 @@ function StrokeShape({ stroke, mode }: { stroke: Stroke; mode: Mode }) {
 }
 
 function paint(layer: Layer, filled: boolean, mode: Mode) {
-  const { stroke, fill, width, dash } = layerInk(layer, mode);
+  const { stroke, fill, fillOpacity, width, dash } = layerInk(layer, mode);
   return {
     fill: filled ? fill : 'none',
+    fillOpacity,
     stroke,
     strokeWidth: width,
     strokeDasharray: dash,

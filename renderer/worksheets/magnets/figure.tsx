@@ -4,7 +4,7 @@ import type { Chart } from '../../drawing/chart';
 import { DrawingPlate } from '../../drawing/drawing-plate';
 import { Harmonics } from '../../drawing/harmonics';
 import { LineChart } from '../../drawing/line-chart';
-import { Plates } from '../../drawing/plate';
+import { Column, Plates } from '../../drawing/plate';
 import { useUnits } from '../../parts/unit-preferences';
 import { format } from '../../units';
 import type { FigureProps } from '../worksheet';
@@ -19,19 +19,23 @@ export function Figure({ design, results }: FigureProps) {
   const near = useMemo(() => spectrumNearest(spectrum, design.discs.pitchRadius), [spectrum, design.discs.pitchRadius]);
   return (
     <Plates>
-      <DrawingPlate
-        drawing={section}
-        description={`The machine cut along the pitch circle and laid flat; gap ${format(results.gap.length, 'length', units)}`}
-        height={300}
-      />
-      <DrawingPlate drawing={plan} description={`${design.discs.poles} magnets and ${results.coils.count} coils seen along the axle`} />
-      <LineChart chart={profile} />
-      <Harmonics
-        title="Harmonics of the field"
-        orders={spectrum.orders}
-        sizes={near.sizes}
-        note={`Of the fundamental, at a radius of ${format(near.radius, 'length', units)} in the middle of the copper.`}
-      />
+      <Column>
+        <DrawingPlate
+          drawing={section}
+          description={`The machine cut along the pitch circle and laid flat; gap ${format(results.gap.length, 'length', units)}`}
+          height={300}
+        />
+        <LineChart chart={profile} />
+      </Column>
+      <Column>
+        <DrawingPlate drawing={plan} description={`${design.discs.poles} magnets and ${results.coils.count} coils seen along the axle`} />
+        <Harmonics
+          title="Harmonics of the field"
+          orders={spectrum.orders}
+          sizes={near.sizes}
+          note={`Of the fundamental, at a radius of ${format(near.radius, 'length', units)} in the middle of the copper.`}
+        />
+      </Column>
     </Plates>
   );
 }

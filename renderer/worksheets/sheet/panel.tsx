@@ -1,5 +1,6 @@
 import Box from '@mui/material/Box';
 import Button from '@mui/material/Button';
+import InputBase from '@mui/material/InputBase';
 import NativeSelect from '@mui/material/NativeSelect';
 import { attempt } from '../../actions/attempt';
 import { printSheet } from '../../actions/print-sheet';
@@ -43,6 +44,7 @@ export function Panel({ design, results }: FigureProps) {
               <option value="letter">Letter</option>
             </NativeSelect>
           </FieldRow>
+          <Notes notes={design.notes ?? ''} />
           <Button variant="contained" disableElevation startIcon={<PrintIcon />} onClick={() => void attempt(printSheet)} sx={{ mt: 1.5 }}>
             Save the sheet as PDF
           </Button>
@@ -53,6 +55,29 @@ export function Panel({ design, results }: FigureProps) {
           <Preview design={design} results={results} />
         </Box>
       </Section>
+    </Box>
+  );
+}
+
+function Notes({ notes }: { notes: string }) {
+  const { label, meaning } = quantityAt('notes');
+  const id = fieldId('notes');
+  return (
+    <Box data-meaning={meaning} sx={{ pt: 0.5 }}>
+      <Box component="label" htmlFor={id} sx={{ fontSize: 13 }}>
+        {label}
+      </Box>
+      <InputBase
+        id={id}
+        multiline
+        minRows={3}
+        maxRows={10}
+        value={notes}
+        onChange={(event) => editEntry('notes', event.target.value || undefined, () => 'notes', true)}
+        onBlur={settleEntry}
+        slotProps={{ input: { maxLength: 20_000 } }}
+        sx={[boxStyle as object, { height: 'auto', px: 1, py: 0.5, mt: 0.5, '& textarea:focus-visible': { outline: 'none' } }]}
+      />
     </Box>
   );
 }

@@ -1,5 +1,6 @@
 import type { Worksheet } from '../worksheet';
 import { Figure } from './figure';
+import { Panel } from './panel';
 
 export const turbine: Worksheet = {
   id: 'turbine',
@@ -15,4 +16,5 @@ export const turbine: Worksheet = {
   results: ['cutIn.wind', 'cutIn.rpm', 'rated.wind', 'rated.rpm', 'rated.dcWatts', 'year.energy'],
   cautions: ['turbine', 'site'],
   Figure,
+  Panel,
 };
