@@ -50,7 +50,7 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
   const heights = chart.stacked ? sums(series.map((s) => s.data)) : series.flatMap((s) => s.data.filter((v) => v !== null));
   const degrees = (kind: UnitKind) => entryUnit(kind, units) === '°';
   return {
-    x: { label: axisLabel(chart.x, units), data, scale: tightScale([...data, ...on('x')], { count: 7, degrees: degrees(chart.x.kind) }) },
+    x: { label: axisLabel(chart.x, units), data, scale: tightScale([...data, ...on('x')], { count: 8, degrees: degrees(chart.x.kind) }) },
     y: { label: axisLabel(chart.y, units), scale: scaleFor([...heights, ...on('y')], { fromZero: chart.y.fromZero || chart.stacked }) },
     series,
     limits,

@@ -9,14 +9,16 @@ import { Plate, Tool } from './plate';
 const LinePlot = lazy(() => import('./line-plot'));
 
 /** A chart with its legend, its numbers under the pointer, and a button that copies them. */
-export function LineChart({ chart, height = 250, note }: { chart: Chart; height?: number; note?: ReactNode }) {
+export function LineChart({ chart, height = 270, note }: { chart: Chart; height?: number; note?: ReactNode }) {
   return (
     <Plate title={chart.title} tools={<CopyTool chart={chart} />} note={note}>
-      <Legend chart={chart} />
-      <Box sx={{ height }}>
-        <Suspense fallback={null}>
-          <LinePlot chart={chart} height={height} />
-        </Suspense>
+      <Box sx={{ height, display: 'flex', flexDirection: 'column' }}>
+        <Legend chart={chart} />
+        <Box sx={{ flex: 1, minHeight: 0 }}>
+          <Suspense fallback={null}>
+            <LinePlot chart={chart} />
+          </Suspense>
+        </Box>
       </Box>
     </Plate>
   );

@@ -7,13 +7,15 @@ import { prepared, readOut, type Chart } from './chart';
 import { lineInk } from './inks';
 
 /** The plot of a chart; a chunk of its own, loaded when the first chart is shown. */
-export default function LinePlot({ chart, height }: { chart: Chart; height: number }) {
+export default function LinePlot({ chart }: { chart: Chart }) {
   const { palette } = useTheme();
   const { tones, mode } = palette;
   const units = useUnits();
   const plot = useMemo(() => prepared(chart, units), [chart, units]);
   const small = { fontSize: 12, fill: tones.ink };
   const faint = { fontSize: 12, fill: tones.faint };
+  // Letters that lie on a line stay legible.
+  const halo = { paintOrder: 'stroke', stroke: tones.well, strokeWidth: 4, strokeLinejoin: 'round' } as const;
   const marked = plot.x.data.length <= 2;
   const series: LineChartProps['series'] = plot.series.map(({ id, label, data }, i) => ({
     id,
@@ -27,7 +29,6 @@ export default function LinePlot({ chart, height }: { chart: Chart; height: numb
   }));
   return (
     <LineChart
-      height={height}
       title={chart.title}
       desc={plot.series.map((s) => s.label).join(', ')}
       skipAnimation
@@ -66,7 +67,7 @@ export default function LinePlot({ chart, height }: { chart: Chart; height: numb
       ]}
       slotProps={{
         line: ({ seriesId }) => ({
-          strokeWidth: 1.75,
+          strokeWidth: chart.stacked ? 0.75 : 1.75,
           strokeDasharray: chart.stacked
             ? undefined
             : lineInk(
@@ -93,7 +94,7 @@ export default function LinePlot({ chart, height }: { chart: Chart; height: numb
             labelAlign="start"
             spacing={along === 'x' ? { x: late ? -5 : 5, y: 2 } : { x: 6, y: 4 }}
             lineStyle={{ stroke: colour, strokeDasharray: '6 3', strokeWidth: 1.25 }}
-            labelStyle={{ fontSize: 12, fill: colour, ...(late && { textAnchor: 'end' }) }}
+            labelStyle={{ fontSize: 12, fill: colour, ...halo, ...(late && { textAnchor: 'end' }) }}
           />
         );
       })}

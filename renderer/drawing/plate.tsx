@@ -46,11 +46,14 @@ export function Tool({ label, onClick, children }: { label: string; onClick: () 
   );
 }
 
-/** Columns of plates, side by side where there is room for `least` pixels each. */
-export function Plates({ least = 400, children }: { least?: number; children: ReactNode }) {
+/** px; a drawing's lettering is legible from here on. */
+const COLUMN = 400;
+
+/** Columns of plates, side by side where there is room for them. */
+export function Plates({ children }: { children: ReactNode }) {
   return (
     <Box
-      sx={{ display: 'grid', gridTemplateColumns: `repeat(auto-fit, minmax(min(${least}px, 100%), 1fr))`, gap: 1.5, alignItems: 'start' }}
+      sx={{ display: 'grid', gridTemplateColumns: `repeat(auto-fit, minmax(min(${COLUMN}px, 100%), 1fr))`, gap: 1.5, alignItems: 'start' }}
     >
       {children}
     </Box>
@@ -60,4 +63,9 @@ export function Plates({ least = 400, children }: { least?: number; children: Re
 /** Plates that stay below one another. */
 export function Column({ children }: { children: ReactNode }) {
   return <Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr)', gap: 1.5 }}>{children}</Box>;
+}
+
+/** A plate across all columns. */
+export function Wide({ children }: { children: ReactNode }) {
+  return <Box sx={{ gridColumn: '1 / -1', minWidth: 0 }}>{children}</Box>;
 }

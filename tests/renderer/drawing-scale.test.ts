@@ -41,7 +41,7 @@ describe('scaleFor', () => {
 
 describe('tightScale', () => {
   it('ends where the values end', () => {
-    expect(tightScale([0, 1234])).toEqual({ min: 0, max: 1234, ticks: [0, 500, 1000] });
+    expect(tightScale([0, 1234])).toEqual({ min: 0, max: 1234, ticks: [0, 250, 500, 750, 1000] });
   });
 
   it('divides a turn as a turn is divided', () => {

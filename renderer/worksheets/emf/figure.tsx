@@ -12,11 +12,11 @@ export function Figure({ results }: FigureProps) {
   const { orders, phaseEmf } = results.stages.emf;
   const sizes = useMemo(() => orders.map((_, i) => Math.hypot(phaseEmf[0]?.cos[i] ?? 0, phaseEmf[0]?.sin[i] ?? 0)), [orders, phaseEmf]);
   return (
-    <Plates least={380}>
+    <Plates>
       <LineChart chart={wave} />
-      <LineChart chart={volts} height={210} />
-      <LineChart chart={amps} height={210} />
-      <LineChart chart={watts} height={210} />
+      <LineChart chart={volts} />
+      <LineChart chart={amps} />
+      <LineChart chart={watts} />
       <Harmonics
         title="Harmonics of the phase volts"
         orders={orders}

@@ -10,8 +10,8 @@ export function Figure({ results }: FigureProps) {
   const losses = useMemo(() => lossChart(results), [results]);
   return (
     <Plates>
-      <LineChart chart={temperature} height={270} />
-      <LineChart chart={losses} height={270} />
+      <LineChart chart={temperature} height={300} />
+      <LineChart chart={losses} height={300} />
     </Plates>
   );
 }

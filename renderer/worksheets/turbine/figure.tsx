@@ -11,9 +11,9 @@ export function Figure({ design, results }: FigureProps) {
     [design, results],
   );
   return (
-    <Plates least={380}>
+    <Plates>
       {charts.map((chart) => (
-        <LineChart key={chart.title} chart={chart} height={230} />
+        <LineChart key={chart.title} chart={chart} height={250} />
       ))}
     </Plates>
   );
@@ -28,7 +28,7 @@ const windLimits = ({ cutIn, rated }: Results) => [
 
 function powerChart(results: Results): Chart {
   return {
-    title: 'Power in the wind the site has',
+    title: 'Power at the shaft and into the load',
     x: windAxis(results),
     y: { label: 'Power', kind: 'power', fromZero: true },
     series: [

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { coilDrawing, connectionDrawing, planDrawing } from '../../../core';
 import { DrawingPlate } from '../../drawing/drawing-plate';
-import { Plates } from '../../drawing/plate';
+import { Plates, Wide } from '../../drawing/plate';
 import type { FigureProps } from '../worksheet';
 
 export function Figure({ design, results }: FigureProps) {
@@ -16,10 +16,12 @@ export function Figure({ design, results }: FigureProps) {
         description={`${results.coils.count} coils in ${phases} phases in their places; numbers and phase letters stand outside them`}
       />
       <DrawingPlate drawing={coil} description="One coil with its sizes, sense of winding, start and finish" />
-      <DrawingPlate
-        drawing={connections}
-        description={`Every coil between its terminals, joined in ${connection === 'separate' ? 'separate phases' : connection}`}
-      />
+      <Wide>
+        <DrawingPlate
+          drawing={connections}
+          description={`Every coil between its terminals, joined in ${connection === 'separate' ? 'separate phases' : connection}`}
+        />
+      </Wide>
     </Plates>
   );
 }

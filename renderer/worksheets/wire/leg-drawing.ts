@@ -12,12 +12,12 @@ export function legDrawing(design: Design, results: Results): { drawing: Drawing
   const strandsOut = Math.min(turns, results.stages.wire.turnsTooMany) * wire.inHand;
   const strandsIn = turns * wire.inHand - strandsOut;
   const margin = 0.06 * Math.max(width, height);
-  const letter = 0.04 * Math.max(width, height);
   const wires = (count: number, left: number, lookIn: boolean): Stroke[] =>
     spreadCircles(Math.min(count, MOST_DRAWN), width, height, over).flatMap(({ x, y }) => strand([left + x, y], over, bare, lookIn));
   const outside = strandsOut > 0;
   const beside = outside ? width + 3 * margin : 0;
   const right = outside ? beside + width : width;
+  const letter = 0.022 * Math.max(right + 2 * margin, 2.2 * height);
   return {
     drawing: {
       title: 'A leg cut across',
@@ -56,7 +56,7 @@ const caption = (at: Point, text: string, size: number): Stroke => ({ kind: 'tex
 function strand(centre: Point, over: number, bare: number, isIn: boolean): Stroke[] {
   if (!isIn) return [{ kind: 'circle', layer: 'construction', centre, radius: over / 2 }];
   return [
-    { kind: 'circle', layer: 'dimension', centre, radius: over / 2 },
+    { kind: 'circle', layer: 'dimension', centre, radius: over / 2, filled: true },
     { kind: 'circle', layer: 'copper', centre, radius: bare / 2, filled: true },
   ];
 }
