@@ -177,9 +177,11 @@ export function formatDifference(difference: number, kind: UnitKind, preferences
   return text.startsWith('−') || text === '–' ? text : `+${text}`;
 }
 
-/** A stored value as it is put into an entry box: in the entry unit, without it, no more digits than it takes. */
+/** A stored value as it is put into an entry box: as few digits as say it exactly, or five where a conversion leaves no end of them. */
 export function entryText(value: number, kind: UnitKind, preferences: UnitPreferences): string {
-  return digits(fromSi(value, factorOf(kind, entryUnit(kind, preferences))), 7, false);
+  const number = fromSi(value, factorOf(kind, entryUnit(kind, preferences)));
+  const isShort = Math.abs(Number(number.toPrecision(8)) - number) <= 1e-12 * Math.abs(number);
+  return digits(number, isShort ? 8 : 5, false);
 }
 
 /** The step of one arrow key: one in the second digit shown, one whole number for a count. SI. */

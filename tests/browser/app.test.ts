@@ -157,7 +157,7 @@ test('unsaved work is offered again after the program stopped', async () => {
 test('inches and degrees Fahrenheit are shown everywhere and kept', async () => {
   await app.page.keyboard.press('Alt+L');
   await app.page.keyboard.press('Alt+F');
-  expect(await entry('Thickness').inputValue()).toBe('0.3937008');
+  expect(await entry('Thickness').inputValue()).toBe('0.3937');
   await app.page.waitForTimeout(300);
   await app.page.reload();
   await settled();

@@ -103,7 +103,7 @@ export function ReadingsTable({ readings, design, results }: Props) {
                         change(i, { on: event.target.value as On });
                         settleEntry();
                       }}
-                      sx={boxStyle}
+                      sx={[boxStyle as object, { minWidth: 112 }]}
                     >
                       {Object.entries(ons).map(([on, word]) => (
                         <option key={on} value={on}>

@@ -103,21 +103,18 @@ function SheetBlock({ block }: { block: Block }) {
         </ul>
       );
     case 'drawing':
-      return <PrintedDrawing drawing={block.drawing} height={block.height} />;
+      return <PrintedDrawing drawing={block.drawing} />;
   }
 }
 
-/** Millimetres of paper to pixels of the preview. */
-const SCALE = 3;
-
-function PrintedDrawing({ drawing, height }: { drawing: Drawing; height: number }) {
-  const { x, y, width, height: tall } = fitted(drawing.bounds);
+function PrintedDrawing({ drawing }: { drawing: Drawing }) {
+  const { x, y, width, height } = fitted(drawing.bounds);
   return (
     <svg
       role="img"
       aria-label={drawing.title}
-      viewBox={`${x} ${y} ${width} ${tall}`}
-      style={{ display: 'block', width: '100%', maxHeight: height * SCALE, margin: '8px 0' }}
+      viewBox={`${x} ${y} ${width} ${height}`}
+      style={{ display: 'block', width: '100%', maxHeight: 380, margin: '8px 0' }}
     >
       <Strokes drawing={drawing} mode="light" />
     </svg>
