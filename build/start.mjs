@@ -63,7 +63,9 @@ function openBrowser(address) {
   const [command, ...args] = { win32: ['rundll32', 'url.dll,FileProtocolHandler', address], darwin: ['open', address] }[
     process.platform
   ] ?? ['xdg-open', address];
+  const sayNone = () => console.log('No browser could be opened: open the address above yourself.');
   spawn(command, args, { stdio: 'ignore', detached: true })
-    .on('error', () => console.log('No browser was found: open the address above yourself.'))
+    .on('error', sayNone)
+    .on('exit', (code) => code && sayNone())
     .unref();
 }

@@ -1,11 +1,11 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { sourceFiles } from './sources';
 
 const physics = ['magnets', 'field', 'winding', 'wire', 'emf', 'rectifier', 'charging', 'heat', 'turbine', 'controller'].map(
   (name) => `core/${name}`,
 );
-const isFormula = (file: string) => !/\/(stage|section)\.ts$/.test(file);
+const isFormula = (file: string) => !/\/(stage|section|cautions)\.ts$/.test(file);
 
 interface Exported {
   name: string;
@@ -56,4 +56,13 @@ test('every formula file says where its method comes from', () => {
   const files = [...new Set(functionsOf(...physics).map(({ at }) => at.split(': ')[0]))];
   const origin = /\bSource\b|from memory|common practice|plain geometry|by definition/i;
   expect(files.filter((file) => !origin.test(readFileSync(file, 'utf8')))).toEqual([]);
+});
+
+test('every check that a docblock names is there', () => {
+  const named = sourceFiles('core').flatMap((file) =>
+    [...readFileSync(file, 'utf8').matchAll(/^ \* Checked +(.*)$/gm)].flatMap(([, paths]) =>
+      [...paths.matchAll(/tests\/[\w/.-]+/g)].map(([path]) => ({ file, path: path.replace(/\.$/, '') })),
+    ),
+  );
+  expect(named.filter(({ path }) => !existsSync(path)).map(({ file, path }) => `${file}: ${path}`)).toEqual([]);
 });
