@@ -1,7 +1,64 @@
+import { wheelPower, type Wheel } from './wind';
+
 /** One point of the generator's own curve as the turbine sees it. */
 export interface LoadPoint {
   /** rad/s */
   speed: number;
   /** W at the shaft, all losses counted. */
   shaftWatts: number;
+}
+
+export interface Balance {
+  speed: number;
+  stable: boolean;
+}
+
+const PARTS = 6;
+const HALVINGS = 40;
+
+/**
+ * Every speed at which wheel and generator balance in a steady wind.
+ *
+ * @param wheel  Wheel. [m, kg/m³, -]
+ * @param wind   [m/s]
+ * @param load   Generator's curve, speeds rising from near zero; straight between points. [rad/s, W]
+ * @returns      Balances, rising. [rad/s] Stable where a faster shaft is braked.
+ *
+ * Source    equilibrium of two torques, sign change and bisection.
+ * Checked   tests/core/turbine/match.test.ts
+ */
+export function balances(wheel: Wheel, wind: number, load: readonly LoadPoint[]): Balance[] {
+  const found: Balance[] = [];
+  for (let i = 1; i < load.length; i++) {
+    const a = load[i - 1];
+    const b = load[i];
+    const surplus = (share: number) =>
+      wheelPower(wheel, wind, a.speed + share * (b.speed - a.speed)) - (a.shaftWatts + share * (b.shaftWatts - a.shaftWatts));
+    for (let part = 0; part < PARTS; part++) {
+      let low = part / PARTS;
+      let high = (part + 1) / PARTS;
+      const before = surplus(low);
+      if (before > 0 === surplus(high) > 0) continue;
+      for (let k = 0; k < HALVINGS; k++) {
+        const middle = (low + high) / 2;
+        if (surplus(middle) > 0 === before > 0) low = middle;
+        else high = middle;
+      }
+      found.push({ speed: a.speed + low * (b.speed - a.speed), stable: before > 0 });
+    }
+  }
+  return found;
+}
+
+/**
+ * Where the pair settles when the wind has risen slowly from calm: the first stable balance above standstill.
+ *
+ * @param found  All balances, rising. [rad/s]
+ * @returns      Speed, 0 where the wheel cannot start. [rad/s]
+ *
+ * Source    as `balances`.
+ * Checked   tests/core/turbine/match.test.ts
+ */
+export function settledSpeed(found: readonly Balance[]): number {
+  return found[0]?.stable ? found[0].speed : 0;
 }

@@ -1,4 +1,10 @@
+import { integral } from '../numeric/integrate';
 import type { Caution } from '../problem';
+import { windingCautions } from './cautions';
+import { layoutModel, pathLength } from './layouts';
+import type { WindingSection } from './section';
+import { pegs } from './serpentine';
+import { nearestBalanced, phaseAngle, phasePhasors, slotStar, type Assignment } from './slot-star';
 
 /** A piece of a turn's path in the plane of the winding. [m, rad] Arcs run from angle `start` through `sweep` (counter-clockwise positive). */
 export type PathPiece =
@@ -42,4 +48,67 @@ export interface WindingResult {
   /** Combinations near this one that balance, in words, when it does not. */
   nearestBalanced: string[];
   cautions: Caution[];
+}
+
+/** Where the copper lies, coil by coil, and which coil belongs to which phase. */
+export function windingStage(winding: WindingSection, poles: number): WindingResult {
+  const { layout, phases, parallelPaths } = winding;
+  const model = layoutModel(layout);
+  const count = model.count(layout, phases);
+  const layers = model.layers(layout, phases);
+  const meanTurn = integral((offset) => pathLength(model.turnPath(layout, poles, offset)), 0, layout.legWidth, 3) / layout.legWidth;
+  const [innerRadius, outerRadius] = model.extent(layout);
+  const star = layout.kind === 'concentrated' ? slotStar(count, poles / 2, phases) : ringStar(phases);
+  const phasors = phasePhasors(star, phases);
+  const mean = phasors.reduce((sum, { size }) => sum + size, 0) / phases;
+  const unbalance = Math.max(...phasors.map((phasor, j) => deviation(phasor, mean, phaseAngle(j + 1, phases), phasors[0].angle)));
+  const pitch = layout.kind === 'concentrated' ? Math.abs(Math.sin((Math.PI * poles) / 2 / count)) : 1;
+  const distribution = mean / (count / phases);
+  const balanced = unbalance < 1e-6;
+  const result: WindingResult = {
+    coils: placedCoils(winding, poles, star, layers),
+    seriesCoils: count / phases / parallelPaths,
+    copperHeight: winding.thickness * layers,
+    innerRadius,
+    outerRadius,
+    windowArea: layout.legWidth * winding.thickness,
+    meanTurn,
+    ...(layout.kind === 'serpentine' && { pegs: pegs(meanTurn, winding.thickness) }),
+    factors: { distribution, pitch, winding: distribution * pitch },
+    balanced,
+    unbalance,
+    nearestBalanced: balanced || layout.kind === 'serpentine' ? [] : nearestBalanced(count, poles, phases),
+    cautions: [],
+  };
+  return { ...result, cautions: windingCautions(winding, poles, result) };
+}
+
+const ringStar = (phases: number): Assignment[] =>
+  Array.from({ length: phases }, (_, j) => ({ phase: j + 1, direction: 1, angle: phaseAngle(j + 1, phases) }));
+
+function placedCoils({ layout, thickness, parallelPaths }: WindingSection, poles: number, star: Assignment[], layers: number): Coil[] {
+  const seen: number[] = [];
+  // Coils of equal EMF go to different paths, so that paths come out alike wherever they can.
+  const order = star.map((_, i) => i).sort((a, b) => star[a].phase - star[b].phase || turnOf(star[a]) - turnOf(star[b]) || a - b);
+  const path = new Array<number>(star.length);
+  for (const i of order) {
+    const { phase } = star[i];
+    seen[phase] = (seen[phase] ?? 0) + 1;
+    path[i] = ((seen[phase] - 1) % parallelPaths) + 1;
+  }
+  return star.map(({ phase, direction, angle }, i) => ({
+    coil: i + 1,
+    phase,
+    direction,
+    angle: layout.kind === 'concentrated' ? (2 * Math.PI * i) / star.length : angle / (poles / 2),
+    height: layers > 1 ? (i - (layers - 1) / 2) * thickness : 0,
+    path: path[i],
+  }));
+}
+
+const turnOf = ({ angle }: Assignment) => Math.round(angle * 1e6);
+
+function deviation({ size, angle }: { size: number; angle: number }, mean: number, wanted: number, first: number): number {
+  const off = angle - first - wanted;
+  return Math.hypot(size * Math.cos(off) - mean, size * Math.sin(off)) / (mean || 1);
 }

@@ -1,4 +1,10 @@
+import { METALS } from '../constants';
 import type { Caution } from '../problem';
+import type { WindingSection } from '../winding/section';
+import type { WindingResult } from '../winding/stage';
+import { fillOf, HAND_FILL, mostTurns } from './fill';
+import { wireResistance } from './resistance';
+import type { WireSection } from './section';
 
 export interface WireResult {
   /** One coil's wire without leads, one strand. [m] */
@@ -18,4 +24,55 @@ export interface WireResult {
   coilResistance20: number;
   phaseResistance20: number;
   cautions: Caution[];
+}
+
+/** Length, mass, fit and ohms of the wire. */
+export function wireStage(
+  winding: WindingSection,
+  wire: WireSection,
+  { coils, meanTurn, seriesCoils, windowArea }: WindingResult,
+): WireResult {
+  const { turns, phases, leadLength, parallelPaths } = winding;
+  const metalSection = (wire.inHand * Math.PI * wire.conductorDiameter ** 2) / 4;
+  const coilLength = turns * meanTurn;
+  const turnLength = coils.length * coilLength + phases * leadLength;
+  const coilResistance20 = wireResistance(wire.metal, coilLength, metalSection, 20);
+  const turnsTooMany = Math.max(0, turns - mostTurns(wire.inHand, wire.overallDiameter, windowArea));
+  return {
+    coilLength,
+    wireLength: turnLength * wire.inHand,
+    wireMass: turnLength * metalSection * METALS[wire.metal].density,
+    fill: fillOf(turns, wire.inHand, wire.overallDiameter, windowArea),
+    fits: turnsTooMany === 0,
+    turnsTooMany,
+    metalSection,
+    coilResistance20,
+    phaseResistance20: (coilResistance20 * seriesCoils) / parallelPaths + wireResistance(wire.metal, leadLength, metalSection, 20),
+    cautions: wireCautions(winding, wire, turnsTooMany),
+  };
+}
+
+function wireCautions(
+  { turns, layout, thickness }: WindingSection,
+  { overallDiameter, inHand }: WireSection,
+  turnsTooMany: number,
+): Caution[] {
+  if (turnsTooMany === 0) return [];
+  const mm = (metres: number) => `${(metres * 1000).toFixed(1)} mm`;
+  if (overallDiameter > Math.min(layout.legWidth, thickness))
+    return [
+      {
+        severity: 'danger',
+        where: 'winding.wire.overallDiameter',
+        message: `A wire of ${mm(overallDiameter)} does not go into a leg ${mm(layout.legWidth)} wide and ${mm(thickness)} thick.`,
+      },
+    ];
+  const wider = layout.legWidth * (fillOf(turns, inHand, overallDiameter, layout.legWidth * thickness) / HAND_FILL - 1);
+  return [
+    {
+      severity: 'danger',
+      where: 'winding.turns',
+      message: `The coil does not go in by hand: take out ${turnsTooMany} turn${turnsTooMany > 1 ? 's' : ''}, or make the leg ${mm(wider)} wider, or use thinner wire.`,
+    },
+  ];
 }

@@ -1,0 +1,6 @@
+import type { Results } from './results';
+
+/** The object `solve --json` prints: DESIGN's fixed keys, SI. */
+export function solveSummary({ gap, coils, emf, cutIn, curve, match, rated, year, controller, cautions }: Results) {
+  return { gap, coils, emf, cutIn, curve, match, rated, year, controller, cautions };
+}

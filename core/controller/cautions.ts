@@ -1,0 +1,32 @@
+import type { Caution } from '../problem';
+
+/** What holds for every machine of this kind, whatever its numbers. */
+export const standingCautions: Caution[] = [
+  {
+    severity: 'danger',
+    where: 'magnets.shape',
+    message:
+      'The magnets pinch and snap: keep steel, other magnets, cards and pacemakers away; close the discs with jacking screws, never by hand.',
+  },
+  {
+    severity: 'danger',
+    where: 'turbine.diameter',
+    message: 'Blades kill: stand clear of their plane, and brake and tie the wheel before you climb or work on it.',
+  },
+  { severity: 'danger', where: 'load', message: 'Never open-circuit a spinning machine whose volts you do not know.' },
+  {
+    severity: 'warning',
+    where: 'load',
+    message: 'Put the fuse at the battery; a charging battery gives off gas: keep it aired and away from sparks.',
+  },
+  {
+    severity: 'warning',
+    where: 'surroundings.formerLimit',
+    message: 'Resin, solvent and solder fume: gloves, goggles and fresh air. Coils and rectifiers get hot enough to burn.',
+  },
+  {
+    severity: 'warning',
+    where: 'cable.section',
+    message: 'Local electrical and building codes and licensed practice come before anything printed here.',
+  },
+];

@@ -1,0 +1,54 @@
+import type { Caution } from '../problem';
+import { measuredCoefficient, peakedCoefficient, powerCeiling } from './power-coefficient';
+import type { SiteSection, TurbineSection } from './section';
+import type { Wheel } from './wind';
+
+export interface TurbineResult {
+  wheel: Wheel;
+  /** Best power coefficient and where it is. [-] */
+  best: { coefficient: number; tipSpeedRatio: number };
+  /** Where the unloaded wheel settles. [-] */
+  runawayRatio: number;
+  cautions: Caution[];
+}
+
+/** The wind wheel of a design. Functions, so never sent to a worker or kept in a cache. */
+export function turbineStage(turbine: TurbineSection, site: Pick<SiteSection, 'airDensity'>): TurbineResult {
+  const { curve } = turbine;
+  const coefficient = curve ? measuredCoefficient(curve) : peakedCoefficient(turbine.peakCp, turbine.tipSpeedRatio, turbine.runawayRatio);
+  const best = curve
+    ? curve.reduce((top, [ratio, cp]) => (cp > top.coefficient ? { coefficient: cp, tipSpeedRatio: ratio } : top), {
+        coefficient: 0,
+        tipSpeedRatio: turbine.tipSpeedRatio,
+      })
+    : { coefficient: turbine.peakCp, tipSpeedRatio: turbine.tipSpeedRatio };
+  const ceiling = powerCeiling(turbine.rows);
+  const cautions: Caution[] =
+    best.coefficient > ceiling
+      ? [
+          {
+            severity: 'warning',
+            where: curve ? 'turbine.curve' : 'turbine.peakCp',
+            message: `A power coefficient of ${best.coefficient.toFixed(3)} is above the ceiling of ${ceiling.toFixed(3)} for ${turbine.rows} wheel${turbine.rows > 1 ? 's' : ''} in a row: a measuring error, most likely the wind speed (its cube counts).`,
+          },
+        ]
+      : [];
+  return {
+    wheel: { radius: turbine.diameter / 2, airDensity: site.airDensity, coefficient },
+    best,
+    runawayRatio: runaway(coefficient, best.tipSpeedRatio),
+    cautions,
+  };
+}
+
+function runaway(coefficient: (ratio: number) => number, from: number): number {
+  let low = from;
+  let high = from + 1;
+  while (coefficient(high) > 0 && high < 1000) high += 1;
+  for (let i = 0; i < 50; i++) {
+    const middle = (low + high) / 2;
+    if (coefficient(middle) > 0) low = middle;
+    else high = middle;
+  }
+  return high;
+}

@@ -1,0 +1,70 @@
+import type { Edge, LayoutModel } from './layouts';
+import type { Layout } from './section';
+import type { PathPiece } from './stage';
+
+type Serpentine = Extract<Layout, { kind: 'serpentine' }>;
+type Point = [number, number];
+
+const at = (radius: number, angle: number): Point => [radius * Math.cos(angle), radius * Math.sin(angle)];
+
+/**
+ * The closed path that runs `aside` to the right of the bundle's middle: legs move parallel, so that the lobes round the even magnets grow, and arcs
+ * move by the same amount.
+ */
+function turnPath(layout: Serpentine, poles: number, offset: number): PathPiece[] {
+  const aside = offset - layout.legWidth / 2;
+  const pitch = (2 * Math.PI) / poles;
+  const [inner, outer] = [layout.innerRadius + aside, layout.outerRadius + aside];
+  return Array.from({ length: poles }, (_, k): PathPiece[] => {
+    const outwards = k % 2 === 1;
+    const side = outwards ? -1 : 1;
+    const [from, to] = outwards ? [inner, outer] : [outer, inner];
+    const legAt = (k + 0.5) * pitch;
+    const end = (radius: number) => legAt + side * Math.asin(aside / radius);
+    const next = legAt + pitch - side * Math.asin(aside / to);
+    return [
+      { kind: 'line', from: at(from, end(from)), to: at(to, end(to)) },
+      { kind: 'arc', centre: [0, 0], radius: to, start: end(to), sweep: next - end(to) },
+    ];
+  }).flat();
+}
+
+/** One ring a phase: a leg at half a pole pitch from each magnet, joined by arcs alternately at the outer and the inner radius. */
+export const serpentine: LayoutModel<Serpentine> = {
+  count: (_, phases) => phases,
+  layers: ({ placement }, phases) => (placement === 'stacked' ? phases : 1),
+  extent: ({ innerRadius, outerRadius, legWidth }) => [innerRadius - legWidth / 2, outerRadius + legWidth / 2],
+  turnPath,
+  fluxEdges: (layout, poles, offset) => {
+    // One lobe: in at +half a pitch, out at −half a pitch; the arcs between are at constant radius.
+    const path = turnPath(layout, poles, offset);
+    const inward = path[0];
+    if (inward.kind !== 'line') throw new Error('a serpentine path begins with a leg');
+    const mirrored = ([x, y]: Point): Point => [x, -y];
+    const edges: Edge[] = [
+      [inward.from, inward.to],
+      [mirrored(inward.to), mirrored(inward.from)],
+    ];
+    return { edges, repeat: poles / 2 };
+  },
+};
+
+/** Peg the skein is wound on. Common practice, no source: thick enough not to kink the wire. [m] */
+const PEG_DIAMETER = 0.012;
+
+/**
+ * Pegs for winding a skein that will close on the folded path.
+ *
+ * @param meanTurn     Length of the folded path. [m]
+ * @param bundleDepth  Depth of the skein on the peg. [m]
+ * @returns            Distance between the pegs' centres, peg diameter, depth. [m] Undefined where the path is too short for two pegs.
+ *
+ *   2·s + π·(peg + depth) = mean turn
+ *
+ * Source    length of a belt round two equal pegs, middle of the bundle.
+ * Checked   tests/core/winding/layouts.test.ts
+ */
+export function pegs(meanTurn: number, bundleDepth: number): { distance: number; diameter: number; bundleDepth: number } | undefined {
+  const distance = (meanTurn - Math.PI * (PEG_DIAMETER + bundleDepth)) / 2;
+  return distance > 0 ? { distance, diameter: PEG_DIAMETER, bundleDepth } : undefined;
+}
