@@ -2,7 +2,7 @@ import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import type { Layout } from '../winding/section';
 import { letteredDrawing } from './bounds';
-import { centred, dimension, leader, line, rectangle } from './dimensions';
+import { dimension, leader, line, rectangle, text } from './dimensions';
 import type { Drawing, Point, Stroke } from './drawing';
 import { bareMm } from './figures';
 import { outline, turnOutline } from './outlines';
@@ -88,15 +88,15 @@ function former(layout: Concentrated, design: Design): Drawing {
       ...[x, x + cheek + core].map((at) => rectangle('former', at, bottom, at + cheek, top, { filled: true, name: 'cheek, section' })),
       rectangle('former', x + cheek, low, x + cheek + core, high, { filled: true, name: 'core, section' }),
       ...[low - leg, high].map((y) => rectangle('copper', x + cheek, y, x + cheek + core, y + leg, { filled: true })),
-      ...dimension([x + cheek, top], [x + cheek + core, top], 1.5 * size, bareMm(design.winding.thickness), size),
+      ...dimension([x + cheek, bottom], [x + cheek + core, bottom], -1.5 * size, bareMm(design.winding.thickness), size),
       ...dimension(
-        [x + 2 * cheek + core, high + leg],
         [x + 2 * cheek + core, high],
-        2.5 * size,
-        `copper ${bareMm(layout.legWidth)} deep`,
+        [x + 2 * cheek + core, high + leg],
+        -2.5 * size,
+        `copper ${bareMm(layout.legWidth)}`,
         size,
       ),
-      centred([x + cheek + core / 2, bottom - 1.5 * size], 'section', size),
+      text([x + 2 * cheek + core, top + size], 'section', size, 'end'),
     ];
   });
 }

@@ -2,6 +2,7 @@ import type { Results } from '../chain/results';
 import { standingCautions } from '../controller/cautions';
 import { serializeDesign } from '../design/serialize';
 import type { Design } from '../design/schema';
+import type { Caution } from '../problem';
 import { boardDrawing } from './board-drawing';
 import { coilDrawing } from './coil-drawing';
 import { connectionDrawings, rectifierDrawing } from './connection-drawing';
@@ -63,11 +64,14 @@ export function windingSheet(design: Design, results: Results): SheetDocument {
       heading('To buy'),
       ...shoppingBlocks(design, results),
       heading('Cautions'),
-      { kind: 'cautions', cautions: [...results.cautions, ...standingCautions] },
+      { kind: 'cautions', cautions: bySeverity([...results.cautions, ...standingCautions]) },
       ...(design.notes ? [heading('Notes'), { kind: 'text', text: design.notes } as Block] : []),
     ],
   };
 }
+
+const severities = ['danger', 'warning', 'note'];
+const bySeverity = (cautions: Caution[]) => cautions.toSorted((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
 
 const arrangements = {
   'facing-pair': 'two discs facing',

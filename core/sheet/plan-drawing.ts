@@ -57,7 +57,7 @@ function magnetStrokes({ magnets: { shape }, discs: { poles, pitchRadius } }: De
 }
 
 function poleLetters({ discs: { poles } }: Design, radius: number, size: number): Stroke[] {
-  const letter = Math.min(size, (4 * radius) / poles);
+  const letter = Math.min(size, (3.4 * radius) / poles);
   return Array.from({ length: poles }, (_, k) => centred(polar((2 * Math.PI * k) / poles)(radius), k % 2 === 0 ? 'N' : 'S', letter));
 }
 
