@@ -54,7 +54,7 @@ function linkageOf(machine: Machine, steel: boolean, layout: Layout, thickness: 
   const model = layoutModel(layout);
   const [innerRadius, outerRadius] = model.extent(layout);
   const source = fieldSource(machine.shape, machine.remanence, discs, machine.gap);
-  const spectrum = gapSpectrum(source, { innerRadius, outerRadius, halfHeight: thickness / 2 });
+  const spectrum = gapSpectrum(source, { innerRadius, outerRadius, halfHeight: thickness / 2 }, 1);
   return turnLinkage(spectrumReader(spectrum), spectrum, model, layout, 0, thickness);
 }
 
