@@ -1,3 +1,4 @@
+import { demagnetizingField, KNEE } from '../magnets/demagnetization';
 import type { MagnetShape } from '../magnets/section';
 import type { Caution } from '../problem';
 import { discCautions } from './discs';
@@ -37,6 +38,8 @@ export interface FieldResult {
   saturation: number;
   /** Factor by which recoil permeability weakens the field. [-] */
   recoil: number;
+  /** Field that works against the magnets at the middle of their worse pole face, no current flowing. [A/m] */
+  demagnetizingField: number;
   /** B_z round one pole pair at pitch radius and mid-plane. Electrical angle in rad, T. */
   profile: { angle: number[]; bz: number[] };
   spectrum: GapSpectrum;
@@ -54,17 +57,24 @@ export interface FieldRegion {
 
 const PROFILE_POINTS = 120;
 
-/** The gap field of magnets at their temperature, over the region where the copper can be. */
+/**
+ * The gap field of magnets at their temperature, over the region where the copper can be. Their coercivity at that temperature, where it is known, is only
+ * compared.
+ */
 export function fieldStage(
   shape: MagnetShape,
   remanence: number,
   recoilPermeability: number,
   discs: DiscsSection,
   region: FieldRegion,
+  intrinsicCoercivity?: number,
 ): FieldResult {
   const { gapLength } = region;
   const machine = correctedMachine(shape, remanence, recoilPermeability, discs, gapLength);
-  const peak = Math.abs(directField(machine.source)(discs.pitchRadius, 0, 0)[2]);
+  const field = directField(machine.source);
+  const peak = Math.abs(field(discs.pitchRadius, 0, 0)[2]);
+  const [front, back] = [gapLength / 2, gapLength / 2 + shape.axial].map((z) => field(discs.pitchRadius, 0, -z)[2]);
+  const against = demagnetizingField(remanence, Math.min(front, back), recoilPermeability);
   const angle = Array.from({ length: PROFILE_POINTS + 1 }, (_, i) => (2 * Math.PI * i) / PROFILE_POINTS);
   const bz = angle.map((e) => machine.harmonics.reduce((sum, b, h) => sum + b * Math.cos((2 * h + 1) * e), 0));
   const cautions = discCautions(shape, discs);
@@ -79,6 +89,15 @@ export function fieldStage(
         `A plate of ${(machine.plate.thicknessNeeded * 1000).toFixed(1)} mm would carry it.`,
     });
   }
+  if (intrinsicCoercivity !== undefined && against > KNEE * intrinsicCoercivity) {
+    cautions.push({
+      severity: 'danger',
+      where: 'magnets.intrinsicCoercivity',
+      message:
+        `On their discs the magnets stand ${kilo(against)} against them, past their knee at ${kilo(KNEE * intrinsicCoercivity)} at this temperature: they lose strength ` +
+        'for good. Keep them cooler, make them thicker, put steel behind them, or take a grade of higher coercivity.',
+    });
+  }
   return {
     gapLength,
     peak,
@@ -86,8 +105,11 @@ export function fieldStage(
     ...(machine.plate ? { plate: machine.plate.fluxDensity } : {}),
     saturation: machine.saturation,
     recoil: machine.recoil,
+    demagnetizingField: against,
     profile: { angle, bz },
     spectrum: gapSpectrum(machine.source, region, peak),
     cautions,
   };
 }
+
+const kilo = (fieldStrength: number) => `${(fieldStrength / 1000).toFixed(0)} kA/m`;

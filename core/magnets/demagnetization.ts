@@ -6,42 +6,59 @@ import { magnetField, shapeModel } from './shapes';
 export const KNEE = 0.9;
 
 /**
- * Demagnetising field of a magnet lying alone, at the middle of a pole face: the worst a magnet meets before it is built in. Steel behind it and a magnet
- * facing it make it less.
- *
- *   H = (B − B_r) / μ₀, with B of the closed form
- *
- * @param shape      Magnet. [m]
- * @param remanence  Remanence at temperature. [T]
- * @returns          Magnitude of the field against the polarisation. [A/m]
- *
- * Omits     recoil permeability, which lowers it by a few percent.
- * Source    Furlani 2001, ch. 1 and 4 (from memory).
- * Checked   tests/core/magnets/demagnetization.test.ts
- */
-export function selfDemagnetizingField(shape: MagnetShape, remanence: number): number {
-  return (remanence - faceFluxDensity(shape, remanence)) / MU_0;
-}
-
-/**
  * Permeance coefficient of a magnet lying alone: the slope of its load line, B / μ₀H, at the middle of a pole face.
  *
  * @param shape  Magnet. [m]
  * @returns      Permeance coefficient. [-]
  *
- * Source    as `selfDemagnetizingField`.
+ * Source    closed-form field; load line as in Furlani 2001, ch. 1 (from memory).
  * Checked   tests/core/magnets/demagnetization.test.ts
  */
 export function permeanceCoefficient(shape: MagnetShape): number {
-  const b = faceFluxDensity(shape, 1);
+  const [x, y] = shapeModel(shape).centre(shape);
+  const b = magnetField(shape, 1)(x, y, shape.axial / 2)[2];
   return b / (1 - b);
+}
+
+/**
+ * Demagnetising field where the load line meets the straight recoil line.
+ *
+ *   H = B_r / (μ₀ (μ_r + P))
+ *
+ * @param remanence           Remanence at temperature, B_r. [T]
+ * @param permeance           Permeance coefficient, P. [-]
+ * @param recoilPermeability  μ_r. [-]
+ * @returns                   Magnitude of the field against the polarisation. [A/m]
+ *
+ * Source    Furlani 2001, ch. 1 (from memory).
+ * Checked   tests/core/magnets/demagnetization.test.ts
+ */
+export function loadLineField(remanence: number, permeance: number, recoilPermeability: number): number {
+  return remanence / (MU_0 * (recoilPermeability + permeance));
+}
+
+/**
+ * Demagnetising field at a place in a magnet whose flux density is known.
+ *
+ *   H = (B_r − B) / (μ₀ μ_r)
+ *
+ * @param remanence           Remanence at temperature, B_r. [T]
+ * @param fluxDensity         Flux density there, along the polarisation, B. [T]
+ * @param recoilPermeability  μ_r. [-]
+ * @returns                   Field against the polarisation; below 0 where the rest of the machine magnetises it further. [A/m]
+ *
+ * Source    straight recoil line, by definition.
+ * Checked   tests/core/magnets/demagnetization.test.ts
+ */
+export function demagnetizingField(remanence: number, fluxDensity: number, recoilPermeability: number): number {
+  return (remanence - fluxDensity) / (MU_0 * recoilPermeability);
 }
 
 /**
  * Field with which the winding's current works against the magnets, all its ampere-turns taken to act on one pole and no leakage: a bound, for the shorted
  * winding.
  *
- *   H = N I / (g + n h / μ_r)
+ *   H = N I / (μ_r g + n h)
  *
  * @param ampereTurns         Turns linked by one pole times peak current, N I. [A]
  * @param gapLength           Gap, g. [m]
@@ -71,9 +88,4 @@ export function armatureField(ampereTurns: number, gapLength: number, magnetHeig
  */
 export function coercivityAt(coercivity20: number, coefficient: number, temperature: number): number {
   return Math.max(0, coercivity20 * (1 + coefficient * (temperature - 20)));
-}
-
-function faceFluxDensity(shape: MagnetShape, remanence: number): number {
-  const [x, y] = shapeModel(shape).centre(shape);
-  return magnetField(shape, remanence)(x, y, shape.axial / 2)[2];
 }

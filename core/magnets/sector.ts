@@ -4,7 +4,9 @@ import type { FieldInto } from './shapes';
 /** Keeps a point on a sharp edge finite: as if it stood this share of the size off it. */
 const EDGE = 1e-15;
 const FEWEST_NODES = 3;
-const MOST_NODES = 60;
+const MOST_NODES = 160;
+/** A point on a curved side counts as outside: it is kept this share of the radius off it. */
+const SIDE = 1e-9;
 
 const rules: Quadrature[] = [];
 const rule = (count: number) => (rules[count] ??= gaussLegendre(count));
@@ -36,7 +38,8 @@ export function sectorField(innerRadius: number, outerRadius: number, span: numb
   const cosHalf = Math.cos(half);
   const sinHalf = Math.sin(half);
 
-  const arc = (radius: number, x: number, y: number, z: number, scale: number, out: Float64Array | number[]) => {
+  /** The curved side at a radius; `side` is +1 for the outer, −1 for the inner, which is also the sense of its current. */
+  const arc = (radius: number, side: number, x: number, y: number, z: number, scale: number, out: Float64Array | number[]) => {
     const r = Math.sqrt(x * x + y * y);
     const at = r > 0 ? Math.atan2(y, x) : 0;
     const cosAt = r > 0 ? x / r : 1;
@@ -44,8 +47,8 @@ export function sectorField(innerRadius: number, outerRadius: number, span: numb
     const lower = z - h;
     const upper = z + h;
     const away = Math.max(0, Math.abs(z) - h);
-    const gap = r - radius;
-    const delta = Math.max(Math.sqrt((gap * gap + away * away) / (Math.max(r, 0.05 * radius) * radius)), 1e-9);
+    const gap = Math.abs(r - radius) < SIDE * radius ? side * SIDE * radius : r - radius;
+    const delta = Math.sqrt((gap * gap + away * away) / (Math.max(r, 0.05 * radius) * radius));
     const from = Math.asinh((-half - at) / delta);
     const to = Math.asinh((half - at) / delta);
     const count = Math.min(MOST_NODES, Math.max(FEWEST_NODES, Math.ceil(digits / (2 * Math.asinh(Math.PI / (to - from))))));
@@ -77,9 +80,10 @@ export function sectorField(innerRadius: number, outerRadius: number, span: numb
           : (upper / toUpper - lower / toLower) / planar2;
       bz += weight * straight * (2 * r * s * s - gap);
     }
-    out[0] += scale * radius * bx;
-    out[1] += scale * radius * by;
-    out[2] += scale * radius * bz;
+    const current = side * scale * radius;
+    out[0] += current * bx;
+    out[1] += current * by;
+    out[2] += current * bz;
   };
 
   /** The straight side at angle ±half; `side` is +1 or −1, its outward direction the side's own. */
@@ -109,8 +113,8 @@ export function sectorField(innerRadius: number, outerRadius: number, span: numb
 
   return (x, y, z, scale, out) => {
     const s = scale / (4 * Math.PI);
-    arc(outerRadius, x, y, z, s, out);
-    arc(innerRadius, x, y, z, -s, out);
+    arc(outerRadius, 1, x, y, z, s, out);
+    arc(innerRadius, -1, x, y, z, s, out);
     straight(1, x, y, z, s, out);
     straight(-1, x, y, z, s, out);
   };

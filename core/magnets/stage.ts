@@ -1,5 +1,5 @@
 import type { Caution } from '../problem';
-import { coercivityAt, KNEE, selfDemagnetizingField } from './demagnetization';
+import { coercivityAt, KNEE, loadLineField, permeanceCoefficient } from './demagnetization';
 import { gradeNamed } from './grades';
 import { remanenceAt } from './remanence';
 import type { MagnetsSection } from './section';
@@ -9,8 +9,8 @@ export interface MagnetsResult {
   remanence: number;
   /** Intrinsic coercivity at the magnets' temperature, where the grade gives one. [A/m] */
   intrinsicCoercivity?: number;
-  /** Field that a magnet lying alone turns on itself. [A/m] */
-  selfDemagnetizingField: number;
+  /** Slope of the load line of a magnet lying alone. [-] */
+  permeance: number;
   cautions: Caution[];
 }
 
@@ -27,7 +27,8 @@ export function magnetsStage(magnets: MagnetsSection, temperature: number): Magn
   const coefficient = grade?.coercivityTempCoefficient ?? USUAL_COERCIVITY_COEFFICIENT;
   const coercivity =
     magnets.intrinsicCoercivity === undefined ? undefined : coercivityAt(magnets.intrinsicCoercivity, coefficient, temperature);
-  const field = selfDemagnetizingField(magnets.shape, remanence);
+  const permeance = permeanceCoefficient(magnets.shape);
+  const alone = loadLineField(magnets.remanence, permeance, magnets.recoilPermeability);
   const cautions: Caution[] = [];
 
   if (temperature > magnets.maxTemperature) {
@@ -50,11 +51,11 @@ export function magnetsStage(magnets: MagnetsSection, temperature: number): Magn
       message: `At ${degrees(temperature)} this temperature coefficient leaves the magnets no strength at all. Check the coefficient and the temperature.`,
     });
   }
-  if (coercivity !== undefined && field > KNEE * coercivity) {
+  if (magnets.intrinsicCoercivity !== undefined && alone > KNEE * magnets.intrinsicCoercivity) {
     cautions.push({
-      severity: 'danger',
+      severity: 'warning',
       where: 'magnets.shape.axial',
-      message: `A magnet of this shape lying alone at ${degrees(temperature)} turns ${kilo(field)} on itself, past the knee at ${kilo(KNEE * coercivity)}: it loses strength for good before it is built in. Make it thicker, keep it cooler, or take a grade of higher coercivity.`,
+      message: `So flat a magnet, lying alone at 20 °C, turns ${kilo(alone)} on itself, past the knee at ${kilo(KNEE * magnets.intrinsicCoercivity)}: unless it is better than its grade promises it is weaker than its remanence says. Measure one, or take it thicker or of higher coercivity.`,
     });
   }
   if (grade && (magnets.remanence < grade.remanence[0] - 0.02 || magnets.remanence > grade.remanence[1] + 0.02)) {
@@ -67,7 +68,7 @@ export function magnetsStage(magnets: MagnetsSection, temperature: number): Magn
   return {
     remanence,
     ...(coercivity === undefined ? {} : { intrinsicCoercivity: coercivity }),
-    selfDemagnetizingField: field,
+    permeance,
     cautions,
   };
 }
