@@ -28,7 +28,8 @@ export interface Chart {
 
 /** A chart in the user's units, without a number that cannot be drawn. */
 export interface PreparedChart {
-  x: { label: string; data: number[]; scale: Scale };
+  /** `told` is what hovering says of each place. */
+  x: { label: string; data: number[]; told: string[]; scale: Scale };
   y: { label: string; scale: Scale };
   series: { id: string; label: string; data: (number | null)[] }[];
   limits: { along: 'x' | 'y'; at: number; label: string; tone: 'bad' | 'plain' }[];
@@ -50,7 +51,12 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
   const heights = chart.stacked ? sums(series.map((s) => s.data)) : series.flatMap((s) => s.data.filter((v) => v !== null));
   const degrees = (kind: UnitKind) => entryUnit(kind, units) === '°';
   return {
-    x: { label: axisLabel(chart.x, units), data, scale: tightScale([...data, ...on('x')], { count: 8, degrees: degrees(chart.x.kind) }) },
+    x: {
+      label: axisLabel(chart.x, units),
+      data,
+      told: keep.map((i) => `${chart.x.label} ${readOut(chart.x.values[i], chart.x.kind, units)}`),
+      scale: tightScale([...data, ...on('x')], { count: 8, degrees: degrees(chart.x.kind) }),
+    },
     y: { label: axisLabel(chart.y, units), scale: scaleFor([...heights, ...on('y')], { fromZero: chart.y.fromZero || chart.stacked }) },
     series,
     limits,

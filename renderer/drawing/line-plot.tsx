@@ -49,7 +49,7 @@ export default function LinePlot({ chart }: { chart: Chart }) {
           labelStyle: faint,
           tickLabelStyle: small,
           valueFormatter: (value: number, { location }) =>
-            location === 'tooltip' ? `${plot.x.label}: ${plain(value, 4)}` : plain(value, 6),
+            location === 'tooltip' ? (plot.x.told[plot.x.data.indexOf(value)] ?? '') : plain(value, 6),
         },
       ]}
       yAxis={[

@@ -46,14 +46,19 @@ export function Tool({ label, onClick, children }: { label: string; onClick: () 
   );
 }
 
-/** px; a drawing's lettering is legible from here on. */
-const COLUMN = 400;
+/** From here on the lettering is legible. [px] */
+const LEAST = { drawings: 400, charts: 320 };
 
 /** Columns of plates, side by side where there is room for them. */
-export function Plates({ children }: { children: ReactNode }) {
+export function Plates({ of, children }: { of: keyof typeof LEAST; children: ReactNode }) {
   return (
     <Box
-      sx={{ display: 'grid', gridTemplateColumns: `repeat(auto-fit, minmax(min(${COLUMN}px, 100%), 1fr))`, gap: 1.5, alignItems: 'start' }}
+      sx={{
+        display: 'grid',
+        gridTemplateColumns: `repeat(auto-fit, minmax(min(${LEAST[of]}px, 100%), 1fr))`,
+        gap: 1.5,
+        alignItems: 'start',
+      }}
     >
       {children}
     </Box>

@@ -17,7 +17,7 @@ export function Figure({ design, results }: FigureProps) {
   const chart = useMemo(() => expectedChart(results), [results]);
   const bars = useMemo(() => deviationBars(design, results, units), [design, results, units]);
   return (
-    <Plates>
+    <Plates of="charts">
       {bars.length > 0 && (
         <Bars
           title="Measured against expected"

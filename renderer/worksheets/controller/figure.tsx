@@ -12,7 +12,7 @@ export function Figure({ results }: FigureProps) {
   const units = useUnits();
   const chart = useMemo(() => chargeChart(results), [results]);
   return (
-    <Plates>
+    <Plates of="charts">
       {results.controller.length > 0 && (
         <Bars
           title="What comes, against what the controller allows"

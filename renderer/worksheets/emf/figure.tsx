@@ -6,13 +6,14 @@ import { LineChart } from '../../drawing/line-chart';
 import { Plates } from '../../drawing/plate';
 import type { FigureProps } from '../worksheet';
 
-export function Figure({ results }: FigureProps) {
+export function Figure({ design, results }: FigureProps) {
   const wave = useMemo(() => waveChart(results), [results]);
   const [volts, amps, watts] = useMemo(() => dcCharts(results), [results]);
+  const thirdsCancel = design.winding.phases === 3 && design.winding.connection === 'star';
   const { orders, phaseEmf } = results.stages.emf;
   const sizes = useMemo(() => orders.map((_, i) => Math.hypot(phaseEmf[0]?.cos[i] ?? 0, phaseEmf[0]?.sin[i] ?? 0)), [orders, phaseEmf]);
   return (
-    <Plates>
+    <Plates of="charts">
       <LineChart chart={wave} />
       <LineChart chart={volts} />
       <LineChart chart={amps} />
@@ -21,7 +22,7 @@ export function Figure({ results }: FigureProps) {
         title="Harmonics of the phase volts"
         orders={orders}
         sizes={sizes}
-        note="Of the fundamental. Those that three divides cancel between the terminals of a star."
+        note={`Of the fundamental.${thirdsCancel ? ' Those that three divides cancel between the terminals.' : ''}`}
       />
     </Plates>
   );

@@ -9,7 +9,7 @@ export function Figure({ results }: FigureProps) {
   const temperature = useMemo(() => temperatureChart(results), [results]);
   const losses = useMemo(() => lossChart(results), [results]);
   return (
-    <Plates>
+    <Plates of="charts">
       <LineChart chart={temperature} height={300} />
       <LineChart chart={losses} height={300} />
     </Plates>

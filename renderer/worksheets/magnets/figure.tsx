@@ -18,7 +18,7 @@ export function Figure({ design, results }: FigureProps) {
   const { spectrum } = results.stages.field;
   const near = useMemo(() => spectrumNearest(spectrum, design.discs.pitchRadius), [spectrum, design.discs.pitchRadius]);
   return (
-    <Plates>
+    <Plates of="drawings">
       <Column>
         <DrawingPlate
           drawing={section}

@@ -11,7 +11,7 @@ export function Figure({ design, results }: FigureProps) {
     [design, results],
   );
   return (
-    <Plates>
+    <Plates of="drawings">
       {drawings.map((drawing) => (
         <DrawingPlate key={drawing.title} drawing={drawing} description={`${drawing.title}, as printed on the sheet`} paper />
       ))}

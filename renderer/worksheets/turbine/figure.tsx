@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Design, Results } from '../../../core';
+import { turbineStage, type Design, type Results } from '../../../core';
 import type { Chart } from '../../drawing/chart';
 import { LineChart } from '../../drawing/line-chart';
 import { Plates } from '../../drawing/plate';
@@ -7,11 +7,11 @@ import type { FigureProps } from '../worksheet';
 
 export function Figure({ design, results }: FigureProps) {
   const charts = useMemo(
-    () => [powerChart(results), speedChart(results), ratioChart(design, results), ...wheelChart(design)],
+    () => [powerChart(results), speedChart(results), ratioChart(design, results), wheelChart(design, results)],
     [design, results],
   );
   return (
-    <Plates>
+    <Plates of="charts">
       {charts.map((chart) => (
         <LineChart key={chart.title} chart={chart} height={250} />
       ))}
@@ -49,27 +49,31 @@ function speedChart(results: Results): Chart {
   };
 }
 
-function ratioChart({ turbine }: Design, results: Results): Chart {
+function ratioChart({ turbine, site }: Design, results: Results): Chart {
+  const { best, runawayRatio } = turbineStage(turbine, site);
   return {
     title: 'Tip-speed ratio the load holds the wheel to',
     x: windAxis(results),
     y: { label: 'Tip-speed ratio', kind: 'ratio', fromZero: true },
     series: [{ label: 'Tip-speed ratio', values: results.match.map((p) => p.tipSpeedRatio) }],
     limits: [
-      { along: 'y', at: turbine.tipSpeedRatio, label: 'best for the blades' },
-      { along: 'y', at: turbine.runawayRatio, label: 'running free', tone: 'bad' },
+      { along: 'y', at: best.tipSpeedRatio, label: 'best for the blades' },
+      { along: 'y', at: runawayRatio, label: 'running free', tone: 'bad' },
     ],
   };
 }
 
-function wheelChart({ turbine }: Design): Chart[] {
-  if (!turbine.curve) return [];
-  return [
-    {
-      title: 'Power coefficient of the wheel',
-      x: { label: 'Tip-speed ratio', kind: 'ratio', values: turbine.curve.map(([ratio]) => ratio) },
-      y: { label: 'Power coefficient', kind: 'ratio', fromZero: true },
-      series: [{ label: 'Power coefficient', values: turbine.curve.map(([, cp]) => cp) }],
-    },
-  ];
+const POINTS = 80;
+
+function wheelChart({ turbine, site }: Design, { match, rated }: Results): Chart {
+  const { wheel, runawayRatio } = turbineStage(turbine, site);
+  const ratios = Array.from({ length: POINTS + 1 }, (_, i) => (i / POINTS) * runawayRatio);
+  const atRated = match.find((p) => p.wind >= rated.wind);
+  return {
+    title: 'Power coefficient of the wheel',
+    x: { label: 'Tip-speed ratio', kind: 'ratio', values: ratios },
+    y: { label: 'Power coefficient', kind: 'ratio', fromZero: true },
+    series: [{ label: 'Power coefficient', values: ratios.map((ratio) => wheel.coefficient(ratio)) }],
+    limits: [{ along: 'x', at: atRated && atRated.rpm > 0 ? atRated.tipSpeedRatio : null, label: 'at rated wind' }],
+  };
 }

@@ -10,7 +10,7 @@ export function Figure({ design, results }: FigureProps) {
   const connections = useMemo(() => connectionDrawing(design, results), [design, results]);
   const { phases, connection } = design.winding;
   return (
-    <Plates>
+    <Plates of="drawings">
       <DrawingPlate
         drawing={plan}
         description={`${results.coils.count} coils in ${phases} phases in their places; numbers and phase letters stand outside them`}

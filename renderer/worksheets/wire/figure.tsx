@@ -19,7 +19,7 @@ export function Figure({ design, results }: FigureProps) {
     ? `Window ${window}, ${fill} of it covered wire. The wires are drawn spread evenly; by hand they lie less evenly.`
     : `Window ${window}: ${fill} would have to be covered wire. Take out ${turnsTooMany} ${turnsTooMany === 1 ? 'turn' : 'turns'}, or give it more room.`;
   return (
-    <Plates>
+    <Plates of="drawings">
       <DrawingPlate
         drawing={leg.drawing}
         description={`${leg.strandsIn} wires in a window ${window}${leg.strandsOut > 0 ? `; ${leg.strandsOut} do not go in` : ''}`}
