@@ -12,6 +12,7 @@ export function answerCalls(ipcMain: Pick<IpcMain, 'handle'>, page: WebContents,
   }
 }
 
-function isOurPage({ senderFrame }: IpcMainInvokeEvent, page: WebContents): boolean {
-  return senderFrame !== null && senderFrame === page.mainFrame && senderFrame.url.startsWith(bundleAddress);
+/** The page's own top frame, still showing the program; not a frame within it, not another page. */
+function isOurPage({ sender, senderFrame }: IpcMainInvokeEvent, page: WebContents): boolean {
+  return sender === page && senderFrame?.parent === null && senderFrame.url.startsWith(bundleAddress);
 }

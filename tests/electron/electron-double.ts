@@ -9,13 +9,14 @@ type Invoke = Parameters<Electron.IpcMain['handle']>[1];
 
 export interface FrameDouble {
   url: string;
+  parent: FrameDouble | null;
 }
 
 type OpenHandler = Parameters<Electron.WebContents['setWindowOpenHandler']>[0];
 
 class PageDouble extends EventEmitter {
   readonly sent: unknown[][] = [];
-  readonly mainFrame: FrameDouble = { url: '' };
+  readonly mainFrame: FrameDouble = { url: '', parent: null };
   reloads = 0;
   openHandler: OpenHandler | undefined;
   send(...message: unknown[]): void {
@@ -142,11 +143,16 @@ export function electronDouble() {
     windows,
     permissions,
     defaultSession: defaultSession as EventEmitter,
-    /** A call as the page makes it, from the frame given. */
-    invoke: async (call: string, frame: FrameDouble | null, ...args: unknown[]): Promise<unknown> => {
+    /** A call as a page makes it from one of its frames; the window's own page when no other is given. */
+    invoke: async (
+      call: string,
+      frame: FrameDouble | null,
+      args: unknown[] = [],
+      sender: unknown = windows[0]?.webContents,
+    ): Promise<unknown> => {
       const handler = handlers.get(call);
       if (!handler) throw new Error(`nobody answers ${call}`);
-      return (await handler({ senderFrame: frame } as Electron.IpcMainInvokeEvent, ...args)) as unknown;
+      return (await handler({ sender, senderFrame: frame } as Electron.IpcMainInvokeEvent, ...args)) as unknown;
     },
     calls: () => [...handlers.keys()],
     fetch: (address: string, method = 'GET') => {

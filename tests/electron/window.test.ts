@@ -31,7 +31,7 @@ async function boot(argv: string[] = [], lock = true): Promise<void> {
 }
 
 const window = () => electron.windows[0];
-const ask = (call: string, ...args: unknown[]) => electron.invoke(call, window().webContents.mainFrame, ...args);
+const ask = (call: string, ...args: unknown[]) => electron.invoke(call, window().webContents.mainFrame, args);
 const fileAt = (name: string, text = '{}') => {
   const file = path.join(folder, name);
   writeFileSync(file, text);
@@ -85,13 +85,14 @@ test('a second start leaves the first one its window', async () => {
 test('every call of the contract is answered, and only to the page itself', async () => {
   await boot();
   expect(electron.calls().sort()).toEqual(Object.keys(hostCalls).sort());
-  const strangers = [null, { url: 'app://bundle/index.html' }, { url: 'https://example.org/' }];
+  const refusal = { error: 'This page may not ask that.' };
+  const { mainFrame } = window().webContents;
+  const strangers = [null, { url: 'https://example.org/', parent: null }, { url: mainFrame.url, parent: mainFrame }];
   for (const call of electron.calls()) {
-    for (const frame of strangers) expect(await electron.invoke(call, frame)).toEqual({ error: 'This page may not ask that.' });
+    for (const frame of strangers) expect(await electron.invoke(call, frame)).toEqual(refusal);
+    expect(await electron.invoke(call, mainFrame, [], {})).toEqual(refusal);
   }
-  const frame = window().webContents.mainFrame;
-  frame.url = 'https://example.org/';
-  expect(await electron.invoke('readRecovery', frame)).toEqual({ error: 'This page may not ask that.' });
+  expect(await electron.invoke('readRecovery', mainFrame)).toEqual({ value: null });
 });
 
 test('every call refuses arguments of the wrong kind or number', async () => {
