@@ -27,8 +27,8 @@ describe('scaleFor', () => {
       for (const top of [1, 1.7, 2.3, 4.9, 6.6, 9.99]) {
         const values = [0.13 * 10 ** power, top * 10 ** power];
         const { min, max, ticks } = scaleFor(values);
-        expect(min).toBeLessThanOrEqual(values[0]!);
-        expect(max).toBeGreaterThanOrEqual(values[1]!);
+        expect(min).toBeLessThanOrEqual(values[0]);
+        expect(max).toBeGreaterThanOrEqual(values[1]);
         expect(ticks.length).toBeLessThanOrEqual(11);
         expect(ticks.length).toBeGreaterThanOrEqual(3);
       }
