@@ -1,11 +1,24 @@
-import { execFileSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 
-/** Files of the project as git sees them: tracked or new, without what it ignores. */
+/** What .gitignore leaves out: folders by name, files by name or ending. The tree may have come without git. */
+const ignored = readFileSync('.gitignore', 'utf8').split('\n').filter(Boolean).concat('.git/');
+const isIgnored = (name: string, isFolder: boolean) =>
+  ignored.some((rule) =>
+    rule.endsWith('/') ? isFolder && `${name}/` === rule : rule.startsWith('*') ? name.endsWith(rule.slice(1)) : name === rule,
+  );
+
+/** Files of the project below the named places, or all of them. */
 export function projectFiles(...places: string[]): string[] {
-  const listed = execFileSync('git', ['ls-files', '--cached', '--others', '--exclude-standard', '--', ...places], { encoding: 'utf8' });
-  return [...new Set(listed.split('\n'))].filter((file) => file && existsSync(file)).sort();
+  return (places.length ? places : ['.']).flatMap(filesBelow).sort();
+}
+
+function filesBelow(folder: string): string[] {
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    if (isIgnored(entry.name, entry.isDirectory())) return [];
+    const place = path.posix.join(folder, entry.name);
+    return entry.isDirectory() ? filesBelow(place) : [place];
+  });
 }
 
 export const sourceFiles = (...places: string[]): string[] => projectFiles(...places).filter((file) => /\.tsx?$/.test(file));
