@@ -7,12 +7,14 @@
  *   sectors side by side make a ring                   ring = cylinder less bore
  *   the machine repeats every pole pair and changes sign from pole to pole
  *   steel behind the magnets: no field along the plate
+ *   any machine that can be entered yields numbers
  *   a thicker plate, a nearer disc, more steel: never less field
  */
 import { describe, expect, test } from 'vitest';
 import { bodyStack } from '../../core/field/images';
 import { fieldAt } from '../../core/field/machine';
 import { steelPlate } from '../../core/field/plate';
+import { fieldStage } from '../../core/field/stage';
 import type { DiscsSection } from '../../core/field/section';
 import type { MagnetShape } from '../../core/magnets/section';
 import { type FieldFunction, magnetField, magnetVolume, shapeModel } from '../../core/magnets/shapes';
@@ -223,5 +225,44 @@ test('a thicker plate never weakens the field by saturating', () => {
     expect(saturation).toBeGreaterThan(before);
     expect(saturation).toBeLessThanOrEqual(1);
     before = saturation;
+  }
+});
+
+test('any machine that can be entered yields numbers, however poor', () => {
+  let state = 20;
+  const draw = () => (state = (state * 16807) % 2147483647) / 2147483647;
+  const between = (low: number, high: number) => low * (high / low) ** draw();
+  const isFinite = (value: unknown): boolean =>
+    typeof value === 'number'
+      ? Number.isFinite(value)
+      : typeof value !== 'object' || value === null || Object.values(value).every(isFinite);
+  for (let n = 0; n < 60; n++) {
+    const pitchRadius = between(0.01, 1.5);
+    const axial = between(0.5e-3, 0.3);
+    const innerRadius = between(2e-3, 1.5);
+    const shape: MagnetShape = [
+      { kind: 'block' as const, radial: between(0.5e-3, 0.3), tangential: between(0.5e-3, 0.3), axial },
+      { kind: 'cylinder' as const, diameter: between(0.5e-3, 0.3), axial },
+      { kind: 'sector' as const, innerRadius, outerRadius: innerRadius * between(1.01, 10), span: between(0.01, 3.1), axial },
+    ][n % 3]!;
+    const section: DiscsSection = {
+      arrangement: (['facing-pair', 'single', 'single-with-return'] as const)[Math.floor(draw() * 3)]!,
+      poles: 2 * Math.floor(between(2, 40)),
+      pitchRadius,
+      backing: draw() < 0.5 ? { kind: 'none' } : { kind: 'steel', thickness: between(0.5e-3, 0.05) },
+      runningClearance: 0.001,
+    };
+    const halfHeight = between(0.1e-3, 0.1);
+    const inner = pitchRadius * between(0.2, 1);
+    const region = {
+      gapLength: 2 * halfHeight + between(0.2e-3, 0.06),
+      innerRadius: inner,
+      outerRadius: inner * between(1.01, 3),
+      halfHeight,
+    };
+    const result = fieldStage(shape, between(0.05, 1.6), 1 + draw(), section, region, 955e3);
+    expect(isFinite(result), JSON.stringify({ shape, section, region })).toBe(true);
+    expect(result.saturation).toBeLessThan(1 + 1e-12);
+    expect(result.recoil).toBeLessThan(1 + 1e-12);
   }
 });
