@@ -9,6 +9,9 @@ export interface SpectrumReader {
   bTheta(r: number, z: number): Float64Array;
 }
 
+/** Heights kept ready at once. */
+const MOST_LEVELS = 64;
+
 /**
  * Interpolates the spectrum between its nodes.
  *
@@ -20,23 +23,43 @@ export interface SpectrumReader {
  * Checked   tests/reference/field-rotors.test.ts
  */
 export function spectrumReader(spectrum: GapSpectrum): SpectrumReader {
-  const radiusWeights = barycentricWeights(spectrum.radii);
-  const heightWeights = barycentricWeights(spectrum.heights);
-  const read = (table: number[][][], r: number, z: number) => {
-    const across = interpolationCoefficients(spectrum.radii, r, radiusWeights);
-    const along = interpolationCoefficients(spectrum.heights, z, heightWeights);
-    return Float64Array.from(table, (levels) => {
-      let sum = 0;
-      for (let k = 0; k < along.length; k++) {
-        const row = levels[k];
-        let line = 0;
-        for (let i = 0; i < across.length; i++) line += across[i] * row[i];
-        sum += along[k] * line;
+  const { radii, heights } = spectrum;
+  const orders = spectrum.orders.length;
+  const radiusWeights = barycentricWeights(radii);
+  const heightWeights = barycentricWeights(heights);
+  let lastRadius = NaN;
+  let across: number[] = [];
+
+  const reader = (table: number[][][]) => {
+    /** Harmonics at one height, by radius and order: whoever integrates comes back to the same few heights again and again. */
+    const levels = new Map<number, Float64Array>();
+    const level = (z: number) => {
+      const kept = levels.get(z);
+      if (kept) return kept;
+      const along = interpolationCoefficients(heights, z, heightWeights);
+      const made = new Float64Array(radii.length * orders);
+      for (let h = 0; h < orders; h++)
+        for (let k = 0; k < heights.length; k++) for (let i = 0; i < radii.length; i++) made[i * orders + h] += along[k] * table[h][k][i];
+      if (levels.size >= MOST_LEVELS) levels.clear();
+      levels.set(z, made);
+      return made;
+    };
+    return (r: number, z: number) => {
+      const values = level(z);
+      if (r !== lastRadius) {
+        across = interpolationCoefficients(radii, r, radiusWeights);
+        lastRadius = r;
+      }
+      const sum = new Float64Array(orders);
+      for (let i = 0; i < radii.length; i++) {
+        const share = across[i];
+        const row = i * orders;
+        for (let h = 0; h < orders; h++) sum[h] += share * values[row + h];
       }
       return sum;
-    });
+    };
   };
-  return { bz: (r, z) => read(spectrum.bz, r, z), bTheta: (r, z) => read(spectrum.bTheta, r, z) };
+  return { bz: reader(spectrum.bz), bTheta: reader(spectrum.bTheta) };
 }
 
 /**
