@@ -32,7 +32,8 @@ export interface PreparedChart {
   x: { label: string; data: number[]; told: string[]; scale: Scale };
   y: { label: string; scale: Scale };
   series: { id: string; label: string; data: (number | null)[] }[];
-  limits: { along: 'x' | 'y'; at: number; label: string; tone: 'bad' | 'plain' }[];
+  /** Upright lines have their labels in rows, so that two close together stay legible. */
+  limits: { along: 'x' | 'y'; at: number; label: string; tone: 'bad' | 'plain'; row: number }[];
 }
 
 export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
@@ -43,9 +44,12 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
     label,
     data: keep.map((i) => shownOrNull(values[i] ?? null, chart.y.kind, units)),
   }));
+  let upright = 0;
   const limits = (chart.limits ?? []).flatMap(({ along, at, label, tone = 'plain' }) => {
     const shown = shownOrNull(at, along === 'x' ? chart.x.kind : chart.y.kind, units);
-    return shown === null ? [] : [{ along, at: shown, label, tone }];
+    if (shown === null) return [];
+    const told = along === 'y' ? `${label}, ${readOut(at, chart.y.kind, units)}` : label;
+    return [{ along, at: shown, label: told, tone, row: along === 'x' ? upright++ : 0 }];
   });
   const on = (along: 'x' | 'y') => limits.filter((l) => l.along === along).map((l) => l.at);
   const heights = chart.stacked ? sums(series.map((s) => s.data)) : series.flatMap((s) => s.data.filter((v) => v !== null));

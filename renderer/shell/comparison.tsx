@@ -39,7 +39,7 @@ export function Comparison() {
         <Table size="small" stickyHeader>
           <TableHead>
             <TableRow>
-              <TableCell />
+              <TableCell component="td" />
               <TableCell align="right">{design.title || 'This design'}</TableCell>
               <TableCell align="right">{compared.design.title || compared.name}</TableCell>
               <TableCell align="right">Difference</TableCell>

@@ -4,6 +4,7 @@ import DialogActions from '@mui/material/DialogActions';
 import DialogContent from '@mui/material/DialogContent';
 import DialogTitle from '@mui/material/DialogTitle';
 import List from '@mui/material/List';
+import ListItem from '@mui/material/ListItem';
 import ListItemButton from '@mui/material/ListItemButton';
 import { useEffect, useState, type ReactNode } from 'react';
 import { parseDesign } from '../../core';
@@ -120,10 +121,12 @@ function Demo({ demo }: { demo: (typeof demos)[number] }) {
     unlessUnsaved(() => void demo.read().then((text) => openText(text, { name: demo.title })));
   };
   return (
-    <ListItemButton onClick={start} sx={{ display: 'block', px: 1 }}>
-      <div style={{ fontWeight: 500 }}>{title}</div>
-      <div style={{ fontSize: 12.5, opacity: 0.8 }}>{about.split('\n')[0]}</div>
-    </ListItemButton>
+    <ListItem disablePadding>
+      <ListItemButton onClick={start} sx={{ display: 'block', px: 1 }}>
+        <div style={{ fontWeight: 500 }}>{title}</div>
+        <div style={{ fontSize: 12.5, opacity: 0.8 }}>{about.split('\n')[0]}</div>
+      </ListItemButton>
+    </ListItem>
   );
 }
 

@@ -52,7 +52,7 @@ const speeds = [0, 60, 120, 200, 300, 400, 500];
 function expectedChart({ emf, stages }: Results): Chart {
   const volts = (per1000: number) => speeds.map((rpm) => (per1000 * rpm) / 1000);
   return {
-    title: 'AC volts the meter must read, nothing connected',
+    title: 'AC volts with nothing connected',
     x: { label: 'Speed', kind: 'rpm', values: speeds },
     y: { label: 'Volts, RMS', kind: 'voltage', fromZero: true },
     series: [

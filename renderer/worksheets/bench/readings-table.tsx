@@ -76,7 +76,7 @@ export function ReadingsTable({ readings, design, results }: Props) {
               <TableCell>Should be</TableCell>
               <TableCell>Off by</TableCell>
               <TableCell sx={{ width: '26%' }}>That is</TableCell>
-              <TableCell />
+              <TableCell component="td" />
             </TableRow>
           </TableHead>
           <TableBody>

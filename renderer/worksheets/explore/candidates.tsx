@@ -103,7 +103,7 @@ export function Candidates() {
                 </TableCell>
               ))}
               <TableCell>Reel holds</TableCell>
-              <TableCell />
+              <TableCell component="td" />
             </TableRow>
           </TableHead>
           <TableBody>

@@ -1,4 +1,3 @@
-import Box from '@mui/material/Box';
 import Button from '@mui/material/Button';
 import IconButton from '@mui/material/IconButton';
 import InputBase from '@mui/material/InputBase';
@@ -57,11 +56,7 @@ export function Shelf({ reels }: { reels: Reel[] }) {
                   </TableCell>
                 );
               })}
-              <TableCell>
-                <Box component="span" sx={{ position: 'absolute', clip: 'rect(0 0 0 0)' }}>
-                  Remove
-                </Box>
-              </TableCell>
+              <TableCell component="td" />
             </TableRow>
           </TableHead>
           <TableBody>

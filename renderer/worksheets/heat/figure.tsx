@@ -31,7 +31,7 @@ function temperatureChart({ curve, rated }: Results): Chart {
 
 function lossChart({ curve, rated }: Results): Chart {
   return {
-    title: 'Where the watts go that the load does not get',
+    title: 'Where the lost watts go',
     x: { label: 'Speed', kind: 'rpm', values: curve.map((p) => p.rpm) },
     y: { label: 'Loss', kind: 'power' },
     stacked: true,

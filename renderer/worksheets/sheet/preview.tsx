@@ -67,9 +67,7 @@ function SheetBlock({ block }: { block: Block }) {
           <thead>
             <tr>
               {block.columns.map((column, i) => (
-                <th key={i} style={{ width: `${column.share * 100}%`, textAlign: column.align }}>
-                  {column.head}
-                </th>
+                <HeadCell key={i} words={column.head} share={column.share} align={column.align} />
               ))}
             </tr>
           </thead>
@@ -105,6 +103,17 @@ function SheetBlock({ block }: { block: Block }) {
     case 'drawing':
       return <PrintedDrawing drawing={block.drawing} />;
   }
+}
+
+function HeadCell({ words, share, align }: { words: string; share: number; align?: 'right' }) {
+  const style = { width: `${share * 100}%`, textAlign: align };
+  return words ? (
+    <th scope="col" style={style}>
+      {words}
+    </th>
+  ) : (
+    <td style={style} />
+  );
 }
 
 function PrintedDrawing({ drawing }: { drawing: Drawing }) {

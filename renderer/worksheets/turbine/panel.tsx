@@ -54,7 +54,7 @@ export function Panel() {
                     {quantity.label}
                   </TableCell>
                 ))}
-                <TableCell />
+                <TableCell component="td" />
               </TableRow>
             </TableHead>
             <TableBody>
