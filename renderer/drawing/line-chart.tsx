@@ -14,7 +14,11 @@ export function LineChart({ chart, height = 270, note }: { chart: Chart; height?
     <Plate title={chart.title} tools={<CopyTool chart={chart} />} note={note}>
       <Box sx={{ height, display: 'flex', flexDirection: 'column' }}>
         <Legend chart={chart} />
-        <Box sx={{ flex: 1, minHeight: 0 }}>
+        <Box
+          role="group"
+          aria-label={`${chart.series.map((s) => s.label).join(', ')} against ${chart.x.label}`}
+          sx={{ flex: 1, minHeight: 0 }}
+        >
           <Suspense fallback={null}>
             <LinePlot chart={chart} />
           </Suspense>
@@ -36,7 +40,7 @@ function CopyTool({ chart }: { chart: Chart }) {
     setTimeout(() => setOutcome(null), 2000);
   };
   return (
-    <Tool label={`${chart.title}: copy as CSV`} onClick={() => void copy()}>
+    <Tool label={`${outcome ?? 'Copy CSV'}: ${chart.title}`} onClick={() => void copy()}>
       <span role="status">{outcome ?? 'Copy CSV'}</span>
     </Tool>
   );

@@ -29,8 +29,6 @@ export default function LinePlot({ chart }: { chart: Chart }) {
   }));
   return (
     <LineChart
-      title={chart.title}
-      desc={plot.series.map((s) => s.label).join(', ')}
       skipAnimation
       hideLegend
       grid={{ horizontal: true, vertical: true }}

@@ -37,7 +37,16 @@ describe('prepared', () => {
   it('leaves room for a limit beyond the values, and leaves out a limit that is not there', () => {
     const { y, limits } = prepared(chart, metric);
     expect(y.scale.max).toBeGreaterThanOrEqual(110);
-    expect(limits).toEqual([{ along: 'y', at: 110, label: 'limit', tone: 'bad' }]);
+    expect(limits).toEqual([{ along: 'y', at: 110, label: 'limit, 110.0 °C', tone: 'bad', row: 0 }]);
+  });
+
+  it('labels upright lines in rows of their own', () => {
+    const limits = [
+      { along: 'x' as const, at: 40, label: 'cut-in' },
+      { along: 'y' as const, at: 50, label: 'limit' },
+      { along: 'x' as const, at: 45, label: 'rated' },
+    ];
+    expect(prepared({ ...chart, limits }, metric).limits.map((l) => l.row)).toEqual([0, 0, 1]);
   });
 
   it('leaves room for all the areas of a stack together', () => {
