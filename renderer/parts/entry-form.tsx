@@ -29,12 +29,14 @@ export interface FormEvents {
 interface Props extends FormEvents {
   design: Design;
   groups: FormGroup[];
+  /** Boxes whose text is not a usable value, by path. */
+  faults: Record<string, string>;
   /** What is wrong with entries together, by path. */
   problems: Record<string, string>;
 }
 
 /** Paths to boxes: number, choice, kind, optional section or word, as the design file's own schema says. */
-export function EntryForm({ design, groups, problems, ...events }: Props) {
+export function EntryForm({ design, groups, faults, problems, ...events }: Props) {
   return (
     <>
       {groups.map((group) => (
@@ -44,7 +46,7 @@ export function EntryForm({ design, groups, problems, ...events }: Props) {
           </Typography>
           {group.presets && <PresetPicker title={group.title} presets={group.presets} design={design} onPick={events.onPreset} />}
           {group.entries.map((path) => (
-            <Entry key={path} path={path} design={design} problem={problems[path]} {...events} />
+            <Entry key={path} path={path} design={design} fault={faults[path]} problem={problems[path]} {...events} />
           ))}
         </Box>
       ))}
@@ -52,7 +54,14 @@ export function EntryForm({ design, groups, problems, ...events }: Props) {
   );
 }
 
-function Entry({ path, design, problem, ...events }: { path: string; design: Design; problem?: string } & FormEvents) {
+interface EntryProps extends FormEvents {
+  path: string;
+  design: Design;
+  fault?: string;
+  problem?: string;
+}
+
+function Entry({ path, design, fault, problem, ...events }: EntryProps) {
   const value = valueAt(design, path);
   const quantity = quantityAt(path);
   const { label, meaning } = quantity;
@@ -96,6 +105,7 @@ function Entry({ path, design, problem, ...events }: { path: string; design: Des
         range={entry.number}
         value={value as number | undefined}
         optional={entry.optional}
+        fault={fault}
         problem={problem}
         onChange={(next) => events.onEdit(path, next, true)}
         onFault={(message) => events.onFault(path, message)}

@@ -10,14 +10,14 @@ interface Props extends QuantityTextOptions {
 
 /** A number in a table's cell; the unit stands in the column's head. */
 export function QuantityCell({ name, ...options }: Props) {
-  const { text, error, take, step, leave } = useQuantityText(options);
+  const { text, error, take, press, leave } = useQuantityText(options);
   return (
     <Tooltip title={error ?? ''} open={error !== null} placement="bottom-start">
       <InputBase
         value={text}
         error={error !== null}
         onChange={(event) => take(event.target.value)}
-        onKeyDown={step}
+        onKeyDown={press}
         onBlur={leave}
         slotProps={{ input: { 'aria-label': name, autoComplete: 'off', spellCheck: false } }}
         sx={[boxStyle as object, { minWidth: 56 }]}

@@ -12,7 +12,7 @@ interface Props extends QuantityTextOptions {
 
 /** A number with its unit, its label and what is wrong with it. */
 export function QuantityInput({ path, problem, ...options }: Props) {
-  const { text, error: own, unit, take, step, leave } = useQuantityText(options);
+  const { text, error: own, unit, take, press, leave } = useQuantityText(options);
   const { label, symbol, meaning } = options.quantity;
   const error = own ?? problem ?? null;
   const id = fieldId(path);
@@ -23,7 +23,7 @@ export function QuantityInput({ path, problem, ...options }: Props) {
         value={text}
         error={error !== null}
         onChange={(event) => take(event.target.value)}
-        onKeyDown={step}
+        onKeyDown={press}
         onBlur={leave}
         slotProps={{ input: { autoComplete: 'off', spellCheck: false, 'aria-errormessage': error ? `${id}-error` : undefined } }}
         endAdornment={

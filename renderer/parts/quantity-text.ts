@@ -1,4 +1,4 @@
-import { useState, type KeyboardEvent } from 'react';
+import { useEffect, useEffectEvent, useState, type KeyboardEvent } from 'react';
 import type { Quantity } from '../../core';
 import { entryStep, entryText, entryUnit, parse } from '../units';
 import { useUnits } from './unit-preferences';
@@ -15,6 +15,8 @@ export interface QuantityTextOptions {
   value: number | undefined;
   /** May be left empty; then `onChange(undefined)`. */
   optional?: boolean;
+  /** What the owner keeps of `onFault`; when it is dropped the text goes back to the value. */
+  fault: string | undefined;
   onChange: (value: number | undefined) => void;
   /** What is wrong with the text in the box, or null; the value stays as it was. */
   onFault: (message: string | null) => void;
@@ -23,13 +25,16 @@ export interface QuantityTextOptions {
 }
 
 /** The text of a number's box: kept as typed, its value following every usable keystroke. */
-export function useQuantityText({ quantity, range, value, optional = false, onChange, onFault, onSettle }: QuantityTextOptions) {
+export function useQuantityText({ quantity, range, value, optional = false, fault, onChange, onFault, onSettle }: QuantityTextOptions) {
   const units = useUnits();
   const unit = entryUnit(quantity.unit, units);
   const stored = value === undefined ? '' : entryText(value, quantity.unit, units);
   // The text belongs to one stored value in one unit; when either changes from outside, it starts anew.
-  const [typed, setTyped] = useState({ text: stored, value, unit, error: null as string | null });
-  const current = Object.is(typed.value, value) && typed.unit === unit ? typed : { text: stored, value, unit, error: null };
+  const [typed, setTyped] = useState({ text: stored, value, unit, isFaulty: false });
+  const isCurrent = Object.is(typed.value, value) && typed.unit === unit && (!typed.isFaulty || fault !== undefined);
+  const reset = () => setTyped({ text: stored, value, unit, isFaulty: false });
+  const forget = useEffectEvent(() => onFault(null));
+  useEffect(() => () => forget(), []);
 
   const read = (text: string): { value?: number; error: string | null } => {
     if (text.trim() === '' && optional) return { error: null };
@@ -40,11 +45,16 @@ export function useQuantityText({ quantity, range, value, optional = false, onCh
   };
   const take = (text: string) => {
     const got = read(text);
-    setTyped({ text, value: got.error === null ? got.value : value, unit, error: got.error });
+    setTyped({ text, value: got.error === null ? got.value : value, unit, isFaulty: got.error !== null });
     onFault(got.error);
     if (got.error === null && !Object.is(got.value, value)) onChange(got.value);
   };
-  const step = (event: KeyboardEvent) => {
+  const press = (event: KeyboardEvent) => {
+    if (event.key === 'Enter') leave();
+    if (event.key === 'Escape') {
+      reset();
+      onFault(null);
+    }
     if ((event.key !== 'ArrowUp' && event.key !== 'ArrowDown') || value === undefined) return;
     event.preventDefault();
     const size = event.shiftKey ? 10 : event.altKey ? 0.1 : 1;
@@ -54,10 +64,10 @@ export function useQuantityText({ quantity, range, value, optional = false, onCh
     take(entryText(Math.min(range.max, Math.max(range.min, next)), quantity.unit, units));
   };
   const leave = () => {
-    if (current.error === null) setTyped({ text: stored, value, unit, error: null });
+    if (fault === undefined) reset();
     onSettle();
   };
-  return { text: current.text, error: current.error, unit, take, step, leave };
+  return { text: isCurrent ? typed.text : stored, error: isCurrent && typed.isFaulty ? (fault ?? null) : null, unit, take, press, leave };
 }
 
 /** What is out of range, in the user's units, or null. */

@@ -33,6 +33,7 @@ export function TopBar() {
   const themeChoice = useView((s) => s.theme);
   // What actions may do and are called depends on these.
   useDesign((s) => s.history);
+  useDesign((s) => s.faults);
   useResults((s) => s.results === null);
   return (
     <Box

@@ -90,8 +90,9 @@ function clearFaults(under: string): void {
   designStore.setState({ faults: Object.fromEntries(Object.entries(faults).filter(([p]) => p !== under && !p.startsWith(`${under}.`))) });
 }
 
+/** Takes back what is typed and not usable, if there is such; else the last step. */
 export function undo(): void {
-  put(undone(historyNow()));
+  if (Object.keys(designStore.getState().faults).length === 0) put(undone(historyNow()));
   designStore.setState({ faults: {} });
 }
 

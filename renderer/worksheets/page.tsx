@@ -39,6 +39,7 @@ export function Page({ worksheet }: { worksheet: Worksheet }) {
 
 function Inputs({ worksheet }: { worksheet: Worksheet }) {
   const design = useDesign((s) => s.design);
+  const faults = useDesign((s) => s.faults);
   const problems = useResults((s) => s.problems);
   const table = useView((s) => s.wire);
   const groups = useMemo(
@@ -51,6 +52,7 @@ function Inputs({ worksheet }: { worksheet: Worksheet }) {
         key={worksheet.id}
         design={design}
         groups={groups}
+        faults={faults}
         problems={Object.fromEntries(problems.map((p) => [p.where, p.message]))}
         onEdit={(path, value, typed) => editEntry(path, value, stepName, typed)}
         onKind={(path, kind) => changeKind(path, kind, stepName)}

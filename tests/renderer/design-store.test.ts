@@ -80,7 +80,9 @@ describe('the design on screen', () => {
     store.changeKind('magnets.shape', 'cylinder', stepName);
     expect(state().faults).toEqual({});
     store.setFault('winding.turns', 'no');
+    const { design } = state();
     store.undo();
     expect(state().faults).toEqual({});
+    expect(state().design).toBe(design);
   });
 });

@@ -84,17 +84,7 @@ describe('writing', () => {
     expect(formatDifference(-10, 'temperature', metric)).toBe('−10.0 °C');
   });
 
-  const kinds: UnitKind[] = [
-    'length',
-    'wireDiameter',
-    'area',
-    'angle',
-    'temperature',
-    'fieldStrength',
-    'voltage',
-    'mass',
-    'speed',
-  ];
+  const kinds: UnitKind[] = ['length', 'wireDiameter', 'area', 'angle', 'temperature', 'fieldStrength', 'voltage', 'mass', 'speed'];
   test.each(kinds)('what an entry box shows of a %s reads back as that value to five digits', (kind) => {
     fc.assert(
       fc.property(fc.double({ min: 1e-4, max: 1e4, noNaN: true }), fc.constantFrom(metric, imperial), (x, preferences) => {

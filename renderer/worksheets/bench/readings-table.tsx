@@ -14,7 +14,7 @@ import { AddIcon, RemoveIcon } from '../../parts/icons';
 import { QuantityCell } from '../../parts/quantity-cell';
 import { Section } from '../../parts/section';
 import { useUnits } from '../../parts/unit-preferences';
-import { editEntry, setFault, settleEntry } from '../../state/design';
+import { editEntry, setFault, settleEntry, useDesign } from '../../state/design';
 import { entryUnit, format } from '../../units';
 import { compared, verdict, type Comparison, type On } from './expected';
 
@@ -52,6 +52,7 @@ interface Props {
 /** What the meter did read, line by line, with how far it is off and what that means. */
 export function ReadingsTable({ readings, design, results }: Props) {
   const units = useUnits();
+  const faults = useDesign((s) => s.faults);
   const edit = (next: Reading[]) => editEntry('bench', next, () => 'bench readings', true);
   const change = (i: number, part: Partial<Reading>) =>
     edit(readings.map((reading, j) => (i === j ? withoutEmpty({ ...reading, ...part }) : reading)));
@@ -121,6 +122,7 @@ export function ReadingsTable({ readings, design, results }: Props) {
                         optional={key !== 'number'}
                         value={reading[key]}
                         onChange={(value) => change(i, { [key]: value })}
+                        fault={faults[`bench[${i}].${key}`]}
                         onFault={(message) => setFault(`bench[${i}].${key}`, message)}
                         onSettle={settleEntry}
                       />

@@ -31,6 +31,7 @@ const columns: { key: NumberKey; quantity: Quantity; range: { min: number; max: 
 /** The reels, each line to be edited in place. */
 export function Shelf({ reels }: { reels: Reel[] }) {
   const units = useUnits();
+  const faults = useDesign((s) => s.faults);
   const wire = useDesign((s) => s.design.winding.wire);
   const edit = (next: Reel[]) => editEntry('shelf', next, () => 'reels on the shelf', true);
   const change = (i: number, part: Partial<Reel>) => edit(reels.map((reel, j) => (i === j ? { ...reel, ...part } : reel)));
@@ -95,6 +96,7 @@ export function Shelf({ reels }: { reels: Reel[] }) {
                       optional={optional}
                       value={reel[key]}
                       onChange={(value) => change(i, { [key]: value })}
+                      fault={faults[`shelf[${i}].${key}`]}
                       onFault={(message) => setFault(`shelf[${i}].${key}`, message)}
                       onSettle={settleEntry}
                     />

@@ -24,6 +24,7 @@ const FEWEST = 3; // as the design file allows
 /** The wheel's own curve as measured, in place of the three numbers. */
 export function Panel() {
   const turbine = useDesign((s) => s.design.turbine);
+  const faults = useDesign((s) => s.faults);
   const points = turbine.curve as Point[] | undefined;
   const edit = (next: Point[] | undefined) => editEntry('turbine.curve', next, () => 'measured curve', true);
   const act = (next: Point[] | undefined) => {
@@ -68,6 +69,7 @@ export function Panel() {
                         range={range}
                         value={point[j]}
                         onChange={(value) => edit(points.map((p, k) => (k === i ? changed(p, j, value ?? 0) : p)))}
+                        fault={faults[`turbine.curve[${i}][${j}]`]}
                         onFault={(message) => setFault(`turbine.curve[${i}][${j}]`, message)}
                         onSettle={settleEntry}
                       />
