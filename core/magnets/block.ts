@@ -61,40 +61,50 @@ export function blockField(radial: number, tangential: number, axial: number): F
     const x2 = x + a;
     const y1 = y - b;
     const y2 = y + b;
+    const p11 = x1 * x1 + y1 * y1;
+    const p12 = x1 * x1 + y2 * y2;
+    const p21 = x2 * x2 + y1 * y1;
+    const p22 = x2 * x2 + y2 * y2;
     let bz = 0;
-    let alongX = 1;
-    let alongY = 1;
+    // Arguments of the logarithms as fractions, gathered over both faces.
+    let aboveX = 1;
+    let belowX = 1;
+    let aboveY = 1;
+    let belowY = 1;
     for (let face = 1; face >= -1; face -= 2) {
       const dz = height - face * h;
       const depth = Math.abs(dz);
       const dz2 = dz * dz;
-      const r11 = Math.sqrt(x1 * x1 + y1 * y1 + dz2);
-      const r12 = Math.sqrt(x1 * x1 + y2 * y2 + dz2);
-      const r21 = Math.sqrt(x2 * x2 + y1 * y1 + dz2);
-      const r22 = Math.sqrt(x2 * x2 + y2 * y2 + dz2);
+      const r11 = Math.sqrt(p11 + dz2);
+      const r12 = Math.sqrt(p12 + dz2);
+      const r21 = Math.sqrt(p21 + dz2);
+      const r22 = Math.sqrt(p22 + dz2);
       const angle = depth > flat ? solidAngle(x1, x2, y1, y2, depth, r11, r12, r21, r22) : flatAngle(x1, x2, y1, y2);
       bz += dz < 0 ? -face * angle : face * angle;
-      const outer = r11 + r12;
-      const inner = r21 + r22;
-      const right = r11 + r21;
-      const left = r12 + r22;
-      const ratioX =
-        ((outer + tangential) * Math.max(inner - tangential, EDGE * tangential)) /
-        (Math.max(outer - tangential, EDGE * tangential) * (inner + tangential));
-      const ratioY =
-        ((right + radial) * Math.max(left - radial, EDGE * radial)) / (Math.max(right - radial, EDGE * radial) * (left + radial));
+      const x1Edge = r11 + r12;
+      const x2Edge = r21 + r22;
+      const y1Edge = r11 + r21;
+      const y2Edge = r12 + r22;
+      const moreX = (x1Edge + tangential) * Math.max(x2Edge - tangential, EDGE * tangential);
+      const lessX = (x2Edge + tangential) * Math.max(x1Edge - tangential, EDGE * tangential);
+      const moreY = (y1Edge + radial) * Math.max(y2Edge - radial, EDGE * radial);
+      const lessY = (y2Edge + radial) * Math.max(y1Edge - radial, EDGE * radial);
       if (face > 0) {
-        alongX *= ratioX;
-        alongY *= ratioY;
+        aboveX *= moreX;
+        belowX *= lessX;
+        aboveY *= moreY;
+        belowY *= lessY;
       } else {
-        alongX /= ratioX;
-        alongY /= ratioY;
+        aboveX *= lessX;
+        belowX *= moreX;
+        aboveY *= lessY;
+        belowY *= moreY;
       }
     }
     const s = scale / (4 * Math.PI);
     const inPlane = z < 0 ? -s : s;
-    out[0] += inPlane * Math.log(alongX);
-    out[1] += inPlane * Math.log(alongY);
+    out[0] += inPlane * Math.log(aboveX / belowX);
+    out[1] += inPlane * Math.log(aboveY / belowY);
     out[2] += s * bz;
     if (height < h && Math.abs(x) < a && Math.abs(y) < b) out[2] += scale;
   };

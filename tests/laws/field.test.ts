@@ -7,6 +7,7 @@
  *   sectors side by side make a ring                   ring = cylinder less bore
  *   the machine repeats every pole pair and changes sign from pole to pole
  *   steel behind the magnets: no field along the plate
+ *   a return plate stands for the other half of a pair
  *   any machine that can be entered yields numbers
  *   a thicker plate, a nearer disc, more steel: never less field
  */
@@ -207,6 +208,16 @@ test('steel, a second disc and a smaller gap each give more field', () => {
   expect(centre({ backing: none, arrangement: 'single' })).toBeLessThan(centre({ backing: none, arrangement: 'single-with-return' }));
   expect(centre({ arrangement: 'single' })).toBeLessThan(centre({ arrangement: 'facing-pair' }));
   expect(centre({}, 0.014)).toBeLessThan(centre({}, 0.012));
+});
+
+test('a return plate stands for the other half of a pair with twice the gap', () => {
+  const block = shapes[0]!;
+  const back = fieldAt(block, 1.2, 1, { ...discs, arrangement: 'single-with-return', backing: { kind: 'none' } }, 0.012);
+  const pair = fieldAt(block, 1.2, 1, { ...discs, backing: { kind: 'none' } }, 0.024);
+  for (const z of [-0.004, 0, 0.005]) {
+    const expected = pair(0.115, 0.02, z - 0.006);
+    back(0.115, 0.02, z).forEach((b, axis) => expect(b).toBeCloseTo(expected[axis]!, 12));
+  }
 });
 
 test('a thicker plate never weakens the field by saturating', () => {
