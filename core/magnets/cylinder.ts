@@ -12,7 +12,7 @@ import type { FieldInto } from './shapes';
  * @returns           The integral, to 1e-14 or so. [-]
  *
  * Source    Bulirsch 1965, *Numer. Math.* 7, 78; the form of Derby & Olbert 2010, appendix (from memory).
- * Checked   tests/core/magnets/cylinder.test.ts
+ * Checked   tests/core/magnets/shapes.test.ts
  */
 export function completeElliptic(complement: number, p: number, a: number, b: number): number {
   let k = Math.abs(complement);
