@@ -104,12 +104,16 @@ const printers: { [K in Block['kind']]: Printer<K> } = {
 
 const printerOf = (kind: Block['kind']) => printers[kind] as Printer<Block['kind']>;
 
-/** Lays the blocks down the pages; a heading stays with what follows it. */
+/** Lays the blocks down the pages; a heading, and words under it, stay with what follows them. */
 export function printBlocks(flow: Flow, blocks: readonly Block[]): void {
+  const least = (i: number): number => {
+    const block = blocks[i];
+    if (!block) return 0;
+    const leads = block.kind === 'heading' || block.kind === 'text';
+    return printerOf(block.kind).least(flow, block) + (leads ? least(i + 1) : 0);
+  };
   blocks.forEach((block, i) => {
-    const next = blocks[i + 1];
-    const least = printerOf(block.kind).least(flow, block);
-    flow.room(block.kind === 'heading' && next ? least + printerOf(next.kind).least(flow, next) : least);
+    flow.room(least(i));
     printerOf(block.kind).print(flow, block);
   });
 }

@@ -51,13 +51,14 @@ export function letteredDrawing(
   strokesAt: (letterSize: number) => Stroke[],
 ): Drawing {
   let size = 1e-3;
-  let drawing = drawingOf(title, strokesAt(size));
-  for (let i = 0; i < REPETITIONS; i++) {
+  for (let i = 0; ; i++) {
+    const drawing = drawingOf(title, strokesAt(size));
     const { minX, minY, maxX, maxY } = drawing.bounds;
-    size = LETTERING * Math.max((maxX - minX) / paper.width, (maxY - minY) / paper.height);
-    drawing = drawingOf(title, strokesAt(size));
+    const next = LETTERING * Math.max((maxX - minX) / paper.width, (maxY - minY) / paper.height);
+    if (i === MOST_REPETITIONS || Math.abs(next / size - 1) < 0.01) return { ...drawing, paper };
+    size = next;
   }
-  return { ...drawing, paper };
 }
 
-const REPETITIONS = 15;
+/** Words that jump from inside a dimension to beside it may keep the size from settling. */
+const MOST_REPETITIONS = 12;

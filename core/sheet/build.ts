@@ -5,7 +5,7 @@ import type { Design } from '../design/schema';
 import type { Caution } from '../problem';
 import { boardDrawing } from './board-drawing';
 import { coilDrawing } from './coil-drawing';
-import { connectionDrawings, rectifierDrawing } from './connection-drawing';
+import { connectionDrawings } from './connection-drawing';
 import { connectionBlocks } from './connection-table';
 import type { Block, SheetDocument } from './document';
 import {
@@ -27,6 +27,7 @@ import {
 } from './figures';
 import { planDrawing } from './plan-drawing';
 import { readingsBlocks } from './readings-table';
+import { rectifierDrawing } from './rectifier-drawing';
 import { sectionDrawing } from './section-drawing';
 import { magnetWords, shoppingBlocks } from './shopping';
 import { traceOf } from './trace';

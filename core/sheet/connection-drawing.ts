@@ -3,11 +3,12 @@ import type { Design } from '../design/schema';
 import { drawingOf } from './bounds';
 import { centred, line, rectangle, text } from './dimensions';
 import type { Drawing, Point, Stroke } from './drawing';
-import { effectiveConnection, entryEnd, exitEnd, type Path, pathsOf, phaseEnds, phaseLetter } from './joins';
+import { effectiveConnection, entryEnd, exitEnd, type Path, pathsOf, phaseEnds } from './joins';
 import { phaseLayer } from './plan-drawing';
+import { PAPER_LETTER } from './text-size';
 
 /** Sizes on paper: this drawing has no scale. [mm] */
-const LETTER = 2.7;
+const LETTER = PAPER_LETTER;
 const BOX = { width: 17, height: 7 };
 const COIL_STEP = 21;
 const ROW_STEP = 11;
@@ -127,82 +128,4 @@ function buses(
           ]),
     ];
   });
-}
-
-/** Terminals, diodes and the DC side. */
-export function rectifierDrawing(design: Design): Drawing {
-  const { phases, connection: kind } = design.winding;
-  const separate = effectiveConnection(kind, phases) === 'separate';
-  const bridges = separate
-    ? Array.from({ length: phases }, (_, i) => [`${phaseLetter(i + 1)}1`, `${phaseLetter(i + 1)}2`])
-    : [Array.from({ length: phases }, (_, i) => phaseLetter(i + 1))];
-  const inSeries = design.rectifier.arrangement === 'bridges-in-series';
-  const x = bridges.map((_, i) => bridges.slice(0, i).reduce((sum, b) => sum + (b.length + 0.4) * LEG_STEP, 0));
-  const width = x[x.length - 1] + bridges[bridges.length - 1].length * LEG_STEP;
-  const rail = (from: number, to: number, y: number) => line('outline', [from, y], [to, y]);
-  const spanOf = (i: number) => [x[i], x[i] + (bridges[i].length - 1) * LEG_STEP];
-  const rails = inSeries
-    ? bridges.flatMap((_, i) => [
-        rail(spanOf(i)[0], spanOf(i)[1], RAIL),
-        rail(spanOf(i)[0], spanOf(i)[1], -RAIL),
-        ...(i > 0
-          ? [
-              line(
-                'outline',
-                [spanOf(i - 1)[1], -RAIL],
-                [(spanOf(i - 1)[1] + x[i]) / 2, -RAIL],
-                [(spanOf(i - 1)[1] + x[i]) / 2, RAIL],
-                [x[i], RAIL],
-              ),
-            ]
-          : []),
-      ])
-    : [rail(0, width, RAIL), rail(0, width, -RAIL)];
-  const out = inSeries
-    ? [
-        line('outline', [0, RAIL], [0, RAIL + 5], [width, RAIL + 5], [width, RAIL]),
-        line('outline', [spanOf(bridges.length - 1)[1], -RAIL], [width, -RAIL]),
-      ]
-    : [];
-  return drawingOf('Rectifier', [
-    ...bridges.flatMap((terminals, i) => terminals.flatMap((name, k) => leg(x[i] + k * LEG_STEP, name))),
-    ...rails,
-    ...out,
-    ...[1, -1].map((sign): Stroke => ({ kind: 'circle', layer: 'outline', centre: [width + 1, sign * RAIL], radius: 1 })),
-    text([width + 4, RAIL - LETTER / 2], '+', 1.3 * LETTER, 'start'),
-    text([width + 4, -RAIL - LETTER / 2], '−', 1.3 * LETTER, 'start'),
-    text([width + 4, -LETTER / 2], loadWords(design), LETTER, 'start'),
-  ]);
-}
-
-const LEG_STEP = 13;
-const RAIL = 13;
-
-const loadWords = ({ load }: Design) =>
-  load.kind === 'battery' ? 'to the battery' : load.kind === 'tracker' ? 'to the controller' : 'to the load';
-
-/** Two diodes one above the other, the terminal between them. */
-function leg(x: number, name: string): Stroke[] {
-  const diode = (y: number): Stroke[] => [
-    {
-      kind: 'polyline',
-      layer: 'outline',
-      closed: true,
-      filled: true,
-      points: [
-        [x - 1.8, y - 1.6],
-        [x + 1.8, y - 1.6],
-        [x, y + 1.6],
-      ],
-    },
-    line('outline', [x - 1.8, y + 1.6], [x + 1.8, y + 1.6]),
-  ];
-  return [
-    line('outline', [x, -RAIL], [x, RAIL]),
-    ...diode(6.5),
-    ...diode(-6.5),
-    line('outline', [x - 2, 0], [x, 0]),
-    { kind: 'circle', layer: 'outline', centre: [x - 3, 0], radius: 1 },
-    text([x - 5, -0.6 * LETTER], name, 1.2 * LETTER, 'end'),
-  ];
 }

@@ -19,6 +19,8 @@ export function planDrawing(design: Design, results: Results): Drawing {
   const inside = 1000 * Math.min(innerRadius, magnets.inner);
   const edge = 1000 * Math.max(outerRadius, magnets.outer);
   const widest = Math.max(...coils.map((coil) => textWidth(numberOf(coil), 1)));
+  const magnetsInPlace = magnetStrokes(design);
+  const coilsInPlace = coilStrokes(design, results);
   return letteredDrawing('Plan, seen from above', { width: 178, height: 165 }, (size) => {
     const lettersOutside = 1000 * magnets.inner * ((2 * Math.PI) / design.discs.poles) < 3.5 * size;
     const numbersOutside = inside < (2 * widest + 1) * size;
@@ -27,12 +29,12 @@ export function planDrawing(design: Design, results: Results): Drawing {
     const across = (radius: number, row: number, what: string) =>
       dimension([-radius * 1000, 0], [radius * 1000, 0], -(reach + (3 + row * 2.6) * size), `${what} ∅ ${bareMm(2 * radius)}`, size);
     return [
-      ...magnetStrokes(design),
       { kind: 'circle', layer: 'construction', centre: [0, 0], radius: design.discs.pitchRadius * 1000, name: 'pitch circle' },
+      ...magnetsInPlace,
       line('construction', [-2 * size, 0], [2 * size, 0]),
       line('construction', [0, -2 * size], [0, 2 * size]),
-      ...coilStrokes(design, results),
-      ...poleLetters(design, lettersOutside ? edge + size : 1000 * magnets.inner + 1.1 * size, size),
+      ...coilsInPlace,
+      ...poleLetters(design, lettersOutside ? edge + size : 500 * (magnets.inner + magnets.outer), size),
       ...coilNumbers(design, results, numbersOutside ? numbersFrom + (widest / 2 + 0.7) * size : inside - (widest / 2 + 1) * size, size),
       ...across(innerRadius, 0, 'copper inside'),
       ...across(design.discs.pitchRadius, 1, 'pitch circle'),

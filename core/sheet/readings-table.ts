@@ -2,12 +2,13 @@ import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import type { Block, Column } from './document';
 import { expectedReadings } from './expected-readings';
-import { celsius, digits, hertz, ohms, rpm, volts } from './figures';
+import { celsius, hertz, ohms, rpm, volts } from './figures';
 import { effectiveConnection } from './joins';
 
 /** Coils side by side in the table of each coil's readings. */
 const ACROSS = 3;
 
+const numbered: Column = { head: 'Coil', share: 0.09, align: 'right' };
 const box = (head: string, share: number): Column => ({ head, share, box: 'write' });
 
 /** What the meter must read, with boxes for what it did read. */
@@ -56,12 +57,8 @@ export function readingsBlocks(design: Design, results: Results): Block[] {
     },
     {
       kind: 'table',
-      columns: Array.from({ length: ACROSS }, () => [
-        { head: 'Coil', share: 0.09, align: 'right' } as Column,
-        box('Ω', 0.122),
-        box('V', 0.122),
-      ]).flat(),
-      rows: threes(results.stages.winding.coils.map(({ coil }) => digits(coil, 1 + Math.floor(Math.log10(coil))))),
+      columns: Array.from({ length: ACROSS }, () => [numbered, box('Ω', 0.122), box('V', 0.122)]).flat(),
+      rows: threes(results.stages.winding.coils.map(({ coil }) => String(coil))),
     },
   ];
 }

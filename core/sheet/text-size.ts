@@ -4,6 +4,8 @@ type TextStroke = Extract<Stroke, { kind: 'text' }>;
 
 /** Cap height over font size of DejaVu Sans: 1493 of 2048 units, from the font's OS/2 table. */
 export const CAP_HEIGHT = 1493 / 2048;
+/** Cap height in drawings that are made at the size of the paper: 10.5 point type. [mm] */
+export const PAPER_LETTER = 2.7;
 /** How far letters such as g reach below the base line, over the cap height. */
 const DESCENT = 0.33;
 

@@ -12,11 +12,11 @@ export function overlapping(boxes: WordBox[]): [string, string][] {
 function meet(a: WordBox, b: WordBox): boolean {
   return [a, b].every(({ corners: [p, q, r] }) =>
     [
-      [q![0] - p![0], q![1] - p![1]],
-      [r![0] - q![0], r![1] - q![1]],
+      [q[0] - p[0], q[1] - p[1]],
+      [r[0] - q[0], r[1] - q[1]],
     ].every(([x, y]) => {
-      const [from, to] = range(a, x!, y!);
-      const [low, high] = range(b, x!, y!);
+      const [from, to] = range(a, x, y);
+      const [low, high] = range(b, x, y);
       return from < high - 1e-9 && low < to - 1e-9;
     }),
   );

@@ -3,9 +3,10 @@ import type { Design } from '../../../core/design/schema';
 import { arcPoints } from '../../../core/sheet/bounds';
 import { boardDrawing } from '../../../core/sheet/board-drawing';
 import { coilDrawing } from '../../../core/sheet/coil-drawing';
-import { connectionDrawing, connectionDrawings, rectifierDrawing } from '../../../core/sheet/connection-drawing';
+import { connectionDrawing, connectionDrawings } from '../../../core/sheet/connection-drawing';
 import type { Drawing, Stroke } from '../../../core/sheet/drawing';
 import { planDrawing } from '../../../core/sheet/plan-drawing';
+import { rectifierDrawing } from '../../../core/sheet/rectifier-drawing';
 import { sectionDrawing } from '../../../core/sheet/section-drawing';
 import { CAP_HEIGHT, textCorners } from '../../../core/sheet/text-size';
 import { overlapping } from './boxes';
@@ -127,7 +128,7 @@ it('the section adds up to the gap', () => {
 });
 
 it('a single disc has nothing above its winding but skin', () => {
-  const design = designs[2]![1];
+  const design = designs[2][1];
   const section = written(sectionDrawing(design, resultsFor(design)));
   expect(section.filter((t) => t.startsWith('magnet'))).toHaveLength(1);
   expect(section.filter((t) => t.startsWith('running clearance'))).toHaveLength(1);

@@ -20,14 +20,14 @@ it('a cold room lowers the ohms by 0.393 % a degree', () => {
   const design = designWith({});
   const cold = { ...design, surroundings: { ...design.surroundings, airTemperature: 5 } };
   const [warm, chilly] = [design, cold].map((d) => expectedReadings(d, resultsFor(d)).ohms.coil);
-  expect(chilly! / warm!).toBeCloseTo(1 - 15 * 0.00393, 12);
+  expect(chilly / warm).toBeCloseTo(1 - 15 * 0.00393, 12);
 });
 
 it('volts and hertz rise with the speed', () => {
   const design = designWith({});
   const { speeds } = expectedReadings(design, resultsFor(design));
   expect(speeds.map((s) => s.rpm)).toEqual([60, 150, 300]);
-  expect(speeds[2]!.line / speeds[0]!.line).toBeCloseTo(5, 12);
+  expect(speeds[2].line / speeds[0].line).toBeCloseTo(5, 12);
   // Twelve poles are six pairs: one turn a second makes 6 Hz.
-  expect(speeds[0]!.hertz).toBeCloseTo(6, 12);
+  expect(speeds[0].hertz).toBeCloseTo(6, 12);
 });

@@ -67,8 +67,8 @@ describe.each(cases)('%i coils in %i phases of %i paths, %s', (count, phases, pa
     expect(new Set(ends).size).toBe(2 * count);
     for (const node of nodes.filter((n) => n.kind === 'joint')) {
       const [a, b] = node.ends;
-      expect(joinWords(a!, nodes)).toBe(`${b!.end} of ${b!.coil}`);
-      expect(joinWords(b!, nodes)).toBe(`${a!.end} of ${a!.coil}`);
+      expect(joinWords(a, nodes)).toBe(`${b.end} of ${b.coil}`);
+      expect(joinWords(b, nodes)).toBe(`${a.end} of ${a.coil}`);
     }
   });
 });
