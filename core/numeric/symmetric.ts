@@ -1,0 +1,79 @@
+/** A small dense matrix, row by row. */
+export type Matrix = number[][];
+
+/**
+ * Eigenvalues and vectors of A v = λ M v for symmetric A and symmetric positive definite M.
+ *
+ * @param a  A. [any]
+ * @param m  M. [any]
+ * @returns  λ, and the vectors as columns of V, with Vᵀ M V = 1. [A over M]
+ *
+ * Source    Cholesky reduction to a standard problem, then cyclic Jacobi rotations: Golub & Van Loan, Matrix Computations, §8.5, §8.7.
+ * Checked   tests/core/numeric/symmetric.test.ts
+ */
+export function generalizedEigen(a: Matrix, m: Matrix): { values: number[]; vectors: Matrix } {
+  const n = a.length;
+  const l = cholesky(m);
+  // C = L⁻¹ A L⁻ᵀ
+  const half = solvedLower(l, a);
+  const c = solvedLower(l, transposed(half));
+  const v = jacobi(c);
+  const vectors = Array.from({ length: n }, () => new Array<number>(n).fill(0));
+  for (let k = 0; k < n; k++)
+    for (let i = n - 1; i >= 0; i--) {
+      let sum = v[i][k];
+      for (let j = i + 1; j < n; j++) sum -= l[j][i] * vectors[j][k];
+      vectors[i][k] = sum / l[i][i];
+    }
+  return { values: c.map((row, i) => row[i]), vectors };
+}
+
+const transposed = (a: Matrix): Matrix => a[0].map((_, j) => a.map((row) => row[j]));
+
+function cholesky(m: Matrix): Matrix {
+  const n = m.length;
+  const l = Array.from({ length: n }, () => new Array<number>(n).fill(0));
+  for (let j = 0; j < n; j++)
+    for (let i = j; i < n; i++) {
+      let sum = m[i][j];
+      for (let k = 0; k < j; k++) sum -= l[i][k] * l[j][k];
+      if (i === j && !(sum > 0)) throw new RangeError('the matrix must be positive definite');
+      l[i][j] = i === j ? Math.sqrt(sum) : sum / l[j][j];
+    }
+  return l;
+}
+
+function solvedLower(l: Matrix, b: Matrix): Matrix {
+  const x = b.map((row) => [...row]);
+  for (let k = 0; k < b[0].length; k++)
+    for (let i = 0; i < l.length; i++) {
+      let sum = x[i][k];
+      for (let j = 0; j < i; j++) sum -= l[i][j] * x[j][k];
+      x[i][k] = sum / l[i][i];
+    }
+  return x;
+}
+
+/** Turns C to diagonal form in place and returns the rotations' product. */
+function jacobi(c: Matrix): Matrix {
+  const n = c.length;
+  const v: Matrix = c.map((row, i) => row.map((_, j) => (i === j ? 1 : 0)));
+  for (let sweep = 0; sweep < 30; sweep++) {
+    let off = 0;
+    let on = 0;
+    for (let i = 0; i < n; i++) for (let j = 0; j < n; j++) i === j ? (on += c[i][i] ** 2) : (off += c[i][j] ** 2);
+    if (off <= 1e-30 * on) break;
+    for (let p = 0; p < n; p++)
+      for (let q = p + 1; q < n; q++) {
+        if (c[p][q] === 0) continue;
+        const theta = (c[q][q] - c[p][p]) / (2 * c[p][q]);
+        const t = Math.sign(theta || 1) / (Math.abs(theta) + Math.hypot(1, theta));
+        const cosine = 1 / Math.hypot(1, t);
+        const sine = t * cosine;
+        for (let k = 0; k < n; k++) [c[k][p], c[k][q]] = [cosine * c[k][p] - sine * c[k][q], sine * c[k][p] + cosine * c[k][q]];
+        for (let k = 0; k < n; k++) [c[p][k], c[q][k]] = [cosine * c[p][k] - sine * c[q][k], sine * c[p][k] + cosine * c[q][k]];
+        for (let k = 0; k < n; k++) [v[k][p], v[k][q]] = [cosine * v[k][p] - sine * v[k][q], sine * v[k][p] + cosine * v[k][q]];
+      }
+  }
+  return v;
+}
