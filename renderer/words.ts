@@ -64,5 +64,7 @@ const stageQuantities: Record<string, Quantity> = {
 /** The quantity at a path of the design file or of the results. */
 export function quantityAt(path: string): Quantity {
   const known: Record<string, Quantity> = { ...stageQuantities, ...resultQuantities, ...entryQuantities };
-  return known[path] ?? { label: path.split('.').at(-1) ?? path, unit: 'word', meaning: '' };
+  return known[path] ?? { label: capitalised(path.split('.').at(-1) ?? path), unit: 'word', meaning: '' };
 }
+
+const capitalised = (word: string) => `${word.charAt(0).toUpperCase()}${word.slice(1)}`;

@@ -40,29 +40,29 @@ export function DrawingPlate({ drawing, description, height = 460, paper = false
   );
   return (
     <Plate title={drawing.title} tools={tools} note={note}>
-      <Box
-        {...frame}
-        tabIndex={0}
-        role="group"
-        aria-label={`${drawing.title}: plus and minus magnify, arrows move, 0 shows all`}
-        sx={{
-          p: 1,
-          cursor: isMoved ? 'grab' : 'default',
-          touchAction: isMoved ? 'none' : 'auto',
-          userSelect: 'none',
-          ...(paper && { bgcolor: '#ffffff' }),
-          '&:active': { cursor: isMoved ? 'grabbing' : 'default' },
-          '& .named:hover path:first-of-type': { strokeWidth: 3 },
-        }}
-      >
+      <Box sx={{ p: 1, ...(paper && { bgcolor: '#ffffff' }) }}>
         <Box
-          component="svg"
-          role="img"
-          aria-label={description}
-          viewBox={`${view.x} ${view.y} ${view.width} ${view.height}`}
-          sx={{ display: 'block', width: '100%', aspectRatio: `${whole.width} / ${whole.height}`, maxHeight: height }}
+          {...frame}
+          tabIndex={0}
+          role="group"
+          aria-label={`${drawing.title}: plus and minus magnify, arrows move, 0 shows all`}
+          sx={{
+            cursor: isMoved ? 'grab' : 'default',
+            touchAction: isMoved ? 'none' : 'auto',
+            userSelect: 'none',
+            '&:active': { cursor: isMoved ? 'grabbing' : 'default' },
+            '& .named:hover path:first-of-type': { strokeWidth: 3 },
+          }}
         >
-          <Strokes drawing={drawing} mode={paper ? 'light' : palette.mode} />
+          <Box
+            component="svg"
+            role="img"
+            aria-label={description}
+            viewBox={`${view.x} ${view.y} ${view.width} ${view.height}`}
+            sx={{ display: 'block', width: '100%', aspectRatio: `${whole.width} / ${whole.height}`, maxHeight: height }}
+          >
+            <Strokes drawing={drawing} mode={paper ? 'light' : palette.mode} />
+          </Box>
         </Box>
       </Box>
     </Plate>

@@ -26,7 +26,7 @@ export function FieldRow({ id, label, symbol, meaning, error, note, children }: 
       }}
     >
       <Box component="label" htmlFor={id} sx={{ fontSize: 13, lineHeight: 1.2 }}>
-        {label}
+        {label.replaceAll(' °', '\u00a0°')}
         {symbol && (
           <Box component="i" aria-hidden sx={{ ml: 0.75, color: 'text.secondary', fontFamily: 'Georgia, serif' }}>
             {symbol}

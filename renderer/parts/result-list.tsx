@@ -44,6 +44,7 @@ const rowStyle = {
   py: 0.5,
   fontSize: 13,
   textAlign: 'left',
+  lineHeight: 1.45,
 } as const;
 
 function Row({ path, results, baseline, onOpen }: { path: string; results: Results; baseline: Results | null; onOpen?: () => void }) {
