@@ -48,7 +48,7 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
   const limits = (chart.limits ?? []).flatMap(({ along, at, label, tone = 'plain' }) => {
     const shown = shownOrNull(at, along === 'x' ? chart.x.kind : chart.y.kind, units);
     if (shown === null) return [];
-    const told = along === 'y' ? `${label}, ${readOut(at, chart.y.kind, units)}` : label;
+    const told = along === 'y' ? `${label}, ${format(at, chart.y.kind, units, 3)}` : label;
     return [{ along, at: shown, label: told, tone, row: along === 'x' ? upright++ : 0 }];
   });
   const on = (along: 'x' | 'y') => limits.filter((l) => l.along === along).map((l) => l.at);

@@ -89,7 +89,7 @@ export default function LinePlot({ chart }: { chart: Chart }) {
             key={`${along}${label}`}
             {...(along === 'x' ? { x: at } : { y: at })}
             label={label}
-            labelAlign="start"
+            labelAlign={along === 'x' ? 'start' : 'end'}
             spacing={along === 'x' ? { x: late ? -5 : 5, y: 2 + 15 * row } : { x: 6, y: 4 }}
             lineStyle={{ stroke: colour, strokeDasharray: '6 3', strokeWidth: 1.25 }}
             labelStyle={{ fontSize: 12, fill: colour, ...halo, ...(late && { textAnchor: 'end' }) }}

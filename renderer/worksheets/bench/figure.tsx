@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Design, Results } from '../../../core';
+import { expectedReadings, type Design, type Results } from '../../../core';
 import { Bars, type Bar } from '../../drawing/bars';
 import type { Chart } from '../../drawing/chart';
 import { LineChart } from '../../drawing/line-chart';
@@ -14,7 +14,7 @@ const tones = { good: 'good', fair: 'warn', bad: 'bad' } as const;
 
 export function Figure({ design, results }: FigureProps) {
   const units = useUnits();
-  const chart = useMemo(() => expectedChart(results), [results]);
+  const chart = useMemo(() => expectedChart(design, results), [design, results]);
   const bars = useMemo(() => deviationBars(design, results, units), [design, results, units]);
   return (
     <Plates of="charts">
@@ -46,19 +46,17 @@ function deviationBars(design: Design, results: Results, units: UnitPreferences)
   );
 }
 
-/** Speeds that a hand or a drill reaches. [rpm] */
-const speeds = [0, 60, 120, 200, 300, 400, 500];
-
-function expectedChart({ emf, stages }: Results): Chart {
-  const volts = (per1000: number) => speeds.map((rpm) => (per1000 * rpm) / 1000);
+function expectedChart(design: Design, results: Results): Chart {
+  const still = { rpm: 0, coil: 0, phase: 0, line: 0 };
+  const speeds = [still, ...expectedReadings(design, results).speeds];
   return {
     title: 'AC volts with nothing connected',
-    x: { label: 'Speed', kind: 'rpm', values: speeds },
+    x: { label: 'Speed', kind: 'rpm', values: speeds.map((s) => s.rpm) },
     y: { label: 'Volts, RMS', kind: 'voltage', fromZero: true },
     series: [
-      { label: 'One coil', values: volts(stages.emf.coilRmsPer1000rpm) },
-      { label: 'One phase', values: volts(emf.phaseRmsPer1000rpm) },
-      { label: 'Between two terminals', values: volts(emf.lineRmsPer1000rpm) },
+      { label: 'One coil', values: speeds.map((s) => s.coil) },
+      { label: 'One phase', values: speeds.map((s) => s.phase) },
+      { label: 'Between two terminals', values: speeds.map((s) => s.line) },
     ],
   };
 }
