@@ -2,7 +2,7 @@ import type { Block } from '../sheet/document';
 import type { Drawing } from '../sheet/drawing';
 import { type Flow, frame, lineHeight, MARGIN, rule, TYPE } from './page-flow';
 import { drawOn, scaleToFit } from './pdf-drawing';
-import { leastOfTable, printTable } from './pdf-table';
+import { KEPT, leastOfTable, printTable } from './pdf-table';
 
 type Of<K extends Block['kind']> = Extract<Block, { kind: K }>;
 type Printer<K extends Block['kind']> = {
@@ -36,15 +36,17 @@ const printers: { [K in Block['kind']]: Printer<K> } = {
     },
   },
   facts: {
-    least: () => 3 * lineHeight(TYPE.body),
+    least(flow, { rows }) {
+      const heights = rows.map((row) => factOf(flow, row).height);
+      const whole = heights.reduce((sum, height) => sum + height, 0);
+      return whole <= KEPT ? whole : heights.slice(0, 3).reduce((sum, height) => sum + height, 0);
+    },
     print(flow, { rows }) {
-      const nameWidth = 0.3 * flow.width;
-      for (const [name, value] of rows) {
-        const [names, values] = [flow.wrap(name, nameWidth - 3, TYPE.body), flow.wrap(value, flow.width - nameWidth, TYPE.body)];
-        const height = Math.max(names.length, values.length) * lineHeight(TYPE.body) + 1.6;
+      for (const row of rows) {
+        const { name, value, height } = factOf(flow, row);
         flow.room(height);
-        flow.write(names, MARGIN, flow.y, TYPE.body);
-        flow.write(values, MARGIN + nameWidth, flow.y, TYPE.body);
+        flow.write(name, MARGIN, flow.y, TYPE.body);
+        flow.write(value, MARGIN + FACT_NAME * flow.width, flow.y, TYPE.body);
         flow.y += height;
         rule(flow, flow.y - 0.6, 0.1);
       }
@@ -116,6 +118,17 @@ export function printBlocks(flow: Flow, blocks: readonly Block[]): void {
     flow.room(least(i));
     printerOf(block.kind).print(flow, block);
   });
+}
+
+/** Share of the width for a fact's name. */
+const FACT_NAME = 0.3;
+
+function factOf(flow: Flow, [name, value]: [string, string]) {
+  const lines = {
+    name: flow.wrap(name, FACT_NAME * flow.width - 3, TYPE.body),
+    value: flow.wrap(value, (1 - FACT_NAME) * flow.width, TYPE.body),
+  };
+  return { ...lines, height: Math.max(lines.name.length, lines.value.length) * lineHeight(TYPE.body) + 1.6 };
 }
 
 /** How much a drawing may be shrunk rather than leave the foot of a page empty; its lettering stays above ten points. */

@@ -6,8 +6,8 @@ type Table = Extract<Block, { kind: 'table' }>;
 const PAD = 1.6;
 /** Tall enough for figures written by hand. */
 const WRITTEN = 8;
-/** Shorter tables are kept on one page. */
-const KEPT = 70;
+/** Tables and lists of facts that are shorter stay on one page. [mm] */
+export const KEPT = 70;
 
 interface Row {
   cells: string[][];

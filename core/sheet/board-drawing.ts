@@ -1,11 +1,12 @@
 import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import type { Layout } from '../winding/section';
-import { letteredDrawing } from './bounds';
+import { drawingOf, letteredDrawing } from './bounds';
 import { dimension, leader, line, rectangle, text } from './dimensions';
 import type { Drawing, Point, Stroke } from './drawing';
 import { bareMm } from './figures';
 import { outline, turnOutline } from './outlines';
+import { PAPER_LETTER } from './text-size';
 
 const PAPER = { width: 178, height: 95 };
 
@@ -19,10 +20,11 @@ export function boardDrawing(design: Design, results: Results): Drawing {
 
 /** The middle of the board is left out: the pegs stand much farther apart than they are thick. */
 function pegs({ stages }: Results): Drawing {
-  const { distance, diameter, bundleDepth } = stages.winding.pegs ?? { distance: 0, diameter: 0, bundleDepth: 0 };
+  if (!stages.winding.pegs) return drawingOf('Peg board', [text([0, 0], 'The ring is too short to be wound on two pegs.', PAPER_LETTER)]);
+  const { distance, diameter, bundleDepth } = stages.winding.pegs;
   const [peg, bundle] = [diameter * 1000, bundleDepth * 1000];
   const outside = peg / 2 + bundle;
-  const half = (size: number) => Math.max(1.5 * outside, 24 * size);
+  const half = (size: number) => Math.max(1.5 * outside, 20 * size);
   const end = (sign: 1 | -1, size: number): Stroke[] => {
     const x = sign * half(size);
     return [

@@ -35,7 +35,7 @@ function coil(layout: Concentrated, poles: number, words: string): Drawing {
     outline(turnOutline(layout, poles, 0), upwards, 'former', 'hole'),
     outline(turnOutline(layout, poles, legWidth), upwards, 'copper', 'coil'),
     line('construction', [0, low - leg], [0, high + leg]),
-    ...turningArrow(middle, turn, -0.35 * Math.PI, 1.7 * Math.PI, 1.2 * size, 'outline'),
+    ...turningArrow(middle, turn, -0.35 * Math.PI, 1.7 * Math.PI, Math.min(1.2 * size, 0.8 * turn), 'outline'),
     ...lead([-0.4 * wide, high], [-Math.max(0.4 * wide, size), high + leg + 2 * size], 'S', size),
     ...lead([0.4 * wide, high + leg], [Math.max(0.4 * wide, size), high + leg + 2 * size], 'F', size),
     ...dimension([-wide, high], [wide, high], leg + 5.5 * size, bareMm(holeOuterWidth), size),

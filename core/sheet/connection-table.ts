@@ -1,6 +1,7 @@
 import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import type { Block } from './document';
+import { nb } from './figures';
 import { junctions, joinWords, phaseLetter, STAR_POINT } from './joins';
 
 /** Every coil with what its two ends join, and every terminal with what it gathers. */
@@ -43,7 +44,11 @@ export function connectionBlocks(design: Design, results: Results): Block[] {
       ],
       rows: nodes
         .filter(({ kind }) => kind !== 'joint')
-        .map(({ name, ends }) => [name === STAR_POINT ? 'Star point' : name, ends.map((e) => `${e.end} of ${e.coil}`).join(', '), '']),
+        .map(({ name, ends }) => [
+          name === STAR_POINT ? 'Star point' : name,
+          ends.map((e) => `${e.end}${nb}of${nb}${e.coil}`).join(', '),
+          '',
+        ]),
     },
   ];
 }

@@ -2,7 +2,7 @@
 
 const none = '–';
 /** Keeps a number and its unit on one line. */
-const nb = '\u00a0';
+export const nb = '\u00a0';
 
 /** A number to so many significant digits, never in exponent form, zeros at the end kept. */
 export function digits(value: number, significant = 3): string {

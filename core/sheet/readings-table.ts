@@ -20,7 +20,7 @@ export function readingsBlocks(design: Design, results: Results): Block[] {
   return [
     {
       kind: 'text',
-      text: `Ohms at ${celsius(temperature)} in the room; ${design.winding.wire.metal} reads 0.4 % more for every degree warmer. Take off what the meter reads with its own leads touching. ${phaseWords[kind]} Volts are AC, nothing connected.`,
+      text: `Ohms at ${celsius(temperature)} in the room; ${design.winding.wire.metal} reads 0.4 % more for every degree warmer. Take off what the meter reads with its own leads touching. ${phaseWords[kind]} Volts are AC, nothing connected.${dangerWords(speeds)}`,
     },
     {
       kind: 'table',
@@ -61,6 +61,14 @@ export function readingsBlocks(design: Design, results: Results): Block[] {
       rows: threes(results.stages.winding.coils.map(({ coil }) => String(coil))),
     },
   ];
+}
+
+/** Alternating volts above which bare terminals are not to be touched: IEC 61140, extra-low voltage. */
+const TOUCHABLE = 50;
+
+function dangerWords(speeds: { rpm: number; line: number }[]): string {
+  const high = speeds.find(({ line }) => line > TOUCHABLE);
+  return high ? ` At ${rpm(high.rpm)} the line passes ${TOUCHABLE} V: clip the meter on before turning and touch nothing bare.` : '';
 }
 
 const phaseWords = {

@@ -12,17 +12,16 @@ export const strandToCut = ({ stages }: Results) => stages.wire.coilLength + 2 *
 /** The work in order, in words. */
 export function windingSteps(design: Design, results: Results): string[] {
   const { winding } = design;
-  const { coils } = results.stages.winding;
   const hands = winding.wire.inHand === 1 ? 'one wire' : `${winding.wire.inHand} wires in hand, side by side and not twisted`;
   const reading = ohms(expectedReadings(design, results).ohms.coil);
   const thick = bareMm(results.stages.winding.copperHeight + 2 * winding.skin);
   return [
     ...(winding.layout.kind === 'serpentine' ? skein(design, results, hands) : coil(design, results, hands)),
-    `Mark the wire you began with S and the end F, and tie a tag with the number on. The meter must read ${reading} on each (two ends of the same strand, all strands joined).`,
+    `Mark the wire you began with S and the end F, and tie a tag with the number on. The meter must read ${reading} on each${winding.wire.inHand > 1 ? ', its strands joined at both ends' : ''}.`,
     ...(winding.layout.kind === 'serpentine' ? foldings(design, results) : layings(design, results)),
     'Join the ends as in the connection table, tick every join, solder and sleeve it. Scrape or burn off the enamel first.',
     'Before any resin: read ohms and, turning by hand, volts against the table of expected readings. A wrong sense or a swapped pair is put right now or never.',
-    `Finish the winding ${thick} mm thick: ${bareMm(results.stages.winding.copperHeight)} of copper under a skin of ${bareMm(winding.skin)} on each face. Nothing may stand proud of it. ${many(coils.length, 'coil')} in all.`,
+    `Finish the winding ${thick} mm thick: ${bareMm(results.stages.winding.copperHeight)} of copper under a skin of ${bareMm(winding.skin)} on each face. Nothing may stand proud of it.`,
   ];
 }
 
