@@ -60,37 +60,29 @@ export function directField(source: FieldSource): FieldFunction {
   const cosines = angles.map(Math.cos);
   const sines = angles.map(Math.sin);
   const local = new Float64Array(3);
-  const addSet = (k: number, x: number, y: number, z: number, out: [number, number, number]): boolean => {
-    const bodies = stack.set(k);
-    for (const body of bodies) {
-      const into = source.fieldOf(body.axial);
-      for (let m = 0; m < poles; m++) {
-        local.fill(0);
-        into(
-          x * cosines[m] + y * sines[m] - offset,
-          y * cosines[m] - x * sines[m],
-          z - body.zCentre,
-          m % 2 === 0 ? remanence : -remanence,
-          local,
-        );
-        out[0] += local[0] * cosines[m] - local[1] * sines[m];
-        out[1] += local[0] * sines[m] + local[1] * cosines[m];
-        out[2] += local[2];
-      }
+  const add = (into: FieldInto, zCentre: number, x: number, y: number, z: number, out: [number, number, number]) => {
+    for (let m = 0; m < poles; m++) {
+      local.fill(0);
+      into(x * cosines[m] + y * sines[m] - offset, y * cosines[m] - x * sines[m], z - zCentre, m % 2 === 0 ? remanence : -remanence, local);
+      out[0] += local[0] * cosines[m] - local[1] * sines[m];
+      out[1] += local[0] * sines[m] + local[1] * cosines[m];
+      out[2] += local[2];
     }
-    return bodies.length > 0;
   };
-  // How many sets count is settled once, under a magnet; farther images are smoother still.
-  const trial: [number, number, number] = [0, 0, 0];
-  let sets = 0;
-  for (let before = 0; sets < MOST_SETS && addSet(sets, source.pitchRadius, 0, 0, trial); sets++) {
-    if (sets > 0 && Math.abs(trial[2] - before) < IMAGE_TOLERANCE * Math.abs(trial[2])) break;
-    before = trial[2];
+  // How many images count is settled once, under a magnet.
+  const bodies: { into: FieldInto; zCentre: number }[] = [];
+  const sum: [number, number, number] = [0, 0, 0];
+  for (let k = 0; k < MOST_SETS; k++) {
+    const set = stack.set(k).map(({ zCentre, axial }) => ({ into: source.fieldOf(axial), zCentre }));
+    const before = sum[2];
+    for (const { into, zCentre } of set) add(into, zCentre, source.pitchRadius, 0, 0, sum);
+    bodies.push(...set);
+    if (set.length === 0 || (k > 0 && Math.abs(sum[2] - before) <= IMAGE_TOLERANCE * Math.abs(sum[2]))) break;
   }
   return (x, y, z) => {
     const out: [number, number, number] = [0, 0, 0];
     if (z < stack.steelBelow || z > stack.steelAbove) return out;
-    for (let k = 0; k <= sets && addSet(k, x, y, z, out); k++);
+    for (const { into, zCentre } of bodies) add(into, zCentre, x, y, z, out);
     return out;
   };
 }
