@@ -108,13 +108,14 @@ export function resultsFor(design: Design): Results {
     ],
     workings: [],
     stages: {
-      magnets: { remanence: 1.25, cautions: [] },
+      magnets: { remanence: 1.25, permeance: 0.8, cautions: [] },
       field: {
         gapLength: gap,
         peak: 0.612,
         fundamental: 0.645,
         saturation: 1,
         recoil: 0.97,
+        demagnetizingField: 3e5,
         profile: { angle: [0], bz: [0.612] },
         spectrum: { poles: discs.poles, orders: [1], radii: [0.1], heights: [0], bz: [[[0.6]]], bTheta: [[[0]]] },
         cautions: [],
