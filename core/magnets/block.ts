@@ -1,39 +1,5 @@
+import { edgeRemainder, rectangleAngle } from './rectangle';
 import type { FieldInto } from './shapes';
-
-/** A perfectly sharp edge has a logarithmic pole; this is the field one nanometre off an edge of some 30 mm. */
-const EDGE = 1e-15;
-
-/** The angle below is known only to a whole turn; a face seen from outside covers between 0 and 2π, so a clearly negative one wants a turn added. */
-const ROUNDING = 1e-12;
-
-/**
- * Solid angle of a rectangle from a point at the given depth over its plane. The four corners' angles atan(xy / zr) are added by multiplying the complex
- * numbers zr + i·xy, which leaves one arctangent to work out.
- */
-function solidAngle(
-  x1: number,
-  x2: number,
-  y1: number,
-  y2: number,
-  depth: number,
-  r11: number,
-  r12: number,
-  r21: number,
-  r22: number,
-): number {
-  const re1 = depth * depth * r22 * r11 - x2 * y2 * x1 * y1;
-  const im1 = depth * (r22 * x1 * y1 + r11 * x2 * y2);
-  const re2 = depth * depth * r12 * r21 - x1 * y2 * x2 * y1;
-  const im2 = depth * (r12 * x2 * y1 + r21 * x1 * y2);
-  const angle = Math.atan2(im1 * re2 - re1 * im2, re1 * re2 + im1 * im2);
-  return angle < -ROUNDING ? angle + 2 * Math.PI : angle;
-}
-
-/** The same on the plane itself, or so near it that the product has lost its sign. */
-function flatAngle(x1: number, x2: number, y1: number, y2: number): number {
-  const quarter = (x: number, y: number) => (Math.sign(x) * Math.sign(y) * Math.PI) / 2;
-  return quarter(x2, y2) - quarter(x1, y2) - quarter(x2, y1) + quarter(x1, y1);
-}
 
 /**
  * Flux density of a block magnetised along its axis, from the charge on its two pole faces, 1 T of remanence.
@@ -54,7 +20,6 @@ export function blockField(radial: number, tangential: number, axial: number): F
   const a = radial / 2;
   const b = tangential / 2;
   const h = axial / 2;
-  const flat = 1e-9 * (a + b);
   return (x, y, z, scale, out) => {
     const height = Math.abs(z);
     const x1 = x - a;
@@ -79,16 +44,16 @@ export function blockField(radial: number, tangential: number, axial: number): F
       const r12 = Math.sqrt(p12 + dz2);
       const r21 = Math.sqrt(p21 + dz2);
       const r22 = Math.sqrt(p22 + dz2);
-      const angle = depth > flat ? solidAngle(x1, x2, y1, y2, depth, r11, r12, r21, r22) : flatAngle(x1, x2, y1, y2);
+      const angle = rectangleAngle(x1, x2, y1, y2, depth, r11, r12, r21, r22);
       bz += dz < 0 ? -face * angle : face * angle;
       const x1Edge = r11 + r12;
       const x2Edge = r21 + r22;
       const y1Edge = r11 + r21;
       const y2Edge = r12 + r22;
-      const moreX = (x1Edge + tangential) * Math.max(x2Edge - tangential, EDGE * tangential);
-      const lessX = (x2Edge + tangential) * Math.max(x1Edge - tangential, EDGE * tangential);
-      const moreY = (y1Edge + radial) * Math.max(y2Edge - radial, EDGE * radial);
-      const lessY = (y2Edge + radial) * Math.max(y1Edge - radial, EDGE * radial);
+      const moreX = (x1Edge + tangential) * edgeRemainder(x2Edge, tangential);
+      const lessX = (x2Edge + tangential) * edgeRemainder(x1Edge, tangential);
+      const moreY = (y1Edge + radial) * edgeRemainder(y2Edge, radial);
+      const lessY = (y2Edge + radial) * edgeRemainder(y1Edge, radial);
       if (face > 0) {
         aboveX *= moreX;
         belowX *= lessX;

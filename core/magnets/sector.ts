@@ -1,8 +1,7 @@
 import { gaussLegendre, type Quadrature } from '../numeric/integrate';
+import { edgeRemainder, rectangleAngle } from './rectangle';
 import type { FieldInto } from './shapes';
 
-/** Keeps a point on a sharp edge finite: as if it stood this share of the size off it. */
-const EDGE = 1e-15;
 const FEWEST_NODES = 3;
 const MOST_NODES = 160;
 /** A point on a curved side counts as outside: it is kept this share of the radius off it. */
@@ -10,8 +9,6 @@ const SIDE = 1e-9;
 
 const rules: Quadrature[] = [];
 const rule = (count: number) => (rules[count] ??= gaussLegendre(count));
-
-const edge = (sum: number, length: number) => Math.log((sum + length) / Math.max(sum - length, EDGE * length));
 
 /**
  * Flux density of a ring sector magnetised along the axle, as that of its surface current, 1 T of remanence: the two straight sides in closed form,
@@ -93,17 +90,20 @@ export function sectorField(innerRadius: number, outerRadius: number, span: numb
     const near = u - innerRadius;
     const far = u - outerRadius;
     const outside = side * v >= 0 ? 1 : -1;
-    const distance = Math.abs(v);
-    let solid = 0;
-    let potential = 0;
-    for (let face = -1; face <= 1; face += 2) {
-      const dz = z + face * h;
-      const planar2 = v * v + dz * dz;
-      const toNear = Math.sqrt(near * near + planar2);
-      const toFar = Math.sqrt(far * far + planar2);
-      solid += face * (Math.atan2(near * dz, distance * toNear) - Math.atan2(far * dz, distance * toFar));
-      potential += face * edge(toNear + toFar, length);
-    }
+    const lower = z - h;
+    const upper = z + h;
+    const nearPlanar = near * near + v * v;
+    const farPlanar = far * far + v * v;
+    const farLower = Math.sqrt(farPlanar + lower * lower);
+    const farUpper = Math.sqrt(farPlanar + upper * upper);
+    const nearLower = Math.sqrt(nearPlanar + lower * lower);
+    const nearUpper = Math.sqrt(nearPlanar + upper * upper);
+    const solid = rectangleAngle(far, near, lower, upper, Math.abs(v), farLower, farUpper, nearLower, nearUpper);
+    const alongLower = nearLower + farLower;
+    const alongUpper = nearUpper + farUpper;
+    const potential = Math.log(
+      ((alongUpper + length) * edgeRemainder(alongLower, length)) / (edgeRemainder(alongUpper, length) * (alongLower + length)),
+    );
     // The current runs inwards on the side at +half, outwards on the other.
     const across = -side * potential;
     out[0] += scale * -side * sinHalf * across;
