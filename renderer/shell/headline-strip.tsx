@@ -44,6 +44,8 @@ export function HeadlineStrip() {
         borderColor: 'divider',
         minHeight: 66,
         bgcolor: 'background.paper',
+        // Only what takes long is seen to be under way.
+        '& > *': { opacity: busy ? 0.6 : 1, transition: 'opacity 120ms', transitionDelay: busy ? '300ms' : '0ms' },
       }}
     >
       {numbers.map(({ path, label }) => (

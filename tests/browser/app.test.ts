@@ -130,7 +130,7 @@ describe('an entry that cannot be used', () => {
     await goTo('Coils');
     await entry('Hole ends at').fill('90');
     await app.page.getByRole('status').getByText('cannot be worked out').first().waitFor();
-    await app.page.getByRole('button', { name: 'Hole ends at' }).waitFor();
+    await app.page.getByRole('button', { name: 'Hole ends at', exact: true }).waitFor();
   });
 });
 

@@ -26,7 +26,7 @@ describe('the design on screen', () => {
     store.editEntry('magnets.shape.axial', 0.012, stepName);
     expect(state().design.discs).toBe(before.discs);
     expect(before.magnets.shape.axial).toBe(0.01);
-    expect(past()).toEqual(['thickness 10.00 mm → 12.00 mm']);
+    expect(past()).toEqual(['thickness 10 mm → 12 mm']);
   });
 
   test('an optional entry left empty is taken out', () => {
