@@ -17,7 +17,7 @@ export function Figure({ results }: FigureProps) {
         <Bars
           title="What comes, against what the controller allows"
           bars={results.controller.map((v) => bar(v, units))}
-          note="The upright mark is the controller’s limit."
+          note="The upright mark is the controller’s limit; only in light wind must the bar pass it."
         />
       )}
       <LineChart chart={chart} />

@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { layerInk, lineInk } from '../../renderer/drawing/inks';
+import { spectrumNearest } from '../../renderer/worksheets/magnets/spectrum-nearest';
+import { legDrawing } from '../../renderer/worksheets/wire/leg-drawing';
+import { designWith, resultsFor, serpentine } from '../core/sheet/fixture';
+
+describe('a leg cut across', () => {
+  const circles = (drawing: ReturnType<typeof legDrawing>['drawing']) => drawing.strokes.filter((s) => s.kind === 'circle');
+
+  it('shows every strand with its metal and its covering', () => {
+    const design = designWith({ turns: 60, wire: { ...designWith({}).winding.wire, inHand: 2 } });
+    const leg = legDrawing(design, resultsFor(design));
+    expect([leg.strandsIn, leg.strandsOut]).toEqual([120, 0]);
+    expect(circles(leg.drawing)).toHaveLength(240);
+  });
+
+  it('puts the strands of turns that do not fit beside the window', () => {
+    const design = designWith({ layout: serpentine, turns: 60 });
+    const results = resultsFor(design);
+    results.coils.fits = false;
+    results.stages.wire.turnsTooMany = 9;
+    const leg = legDrawing(design, results);
+    expect([leg.strandsIn, leg.strandsOut]).toEqual([51, 9]);
+    const beyond = circles(leg.drawing).filter((c) => c.kind === 'circle' && c.centre[0] > 10);
+    expect(beyond).toHaveLength(9);
+    for (const c of beyond) expect(c.kind === 'circle' && c.centre[0] + c.radius).toBeLessThanOrEqual(leg.drawing.bounds.maxX);
+  });
+
+  it('draws the thinnest wire without end of circles', () => {
+    const design = designWith({
+      turns: 5000,
+      wire: { ...designWith({}).winding.wire, inHand: 20, conductorDiameter: 5e-5, overallDiameter: 5e-5 },
+    });
+    const leg = legDrawing(design, resultsFor(design));
+    expect(leg.strandsIn).toBe(100_000);
+    expect(circles(leg.drawing).length).toBeLessThanOrEqual(6000);
+  });
+});
+
+describe('the field’s harmonics', () => {
+  it('are read at the node nearest to the pitch circle and to the middle of the copper', () => {
+    const spectrum = {
+      poles: 12,
+      orders: [1, 3],
+      radii: [0.1, 0.126, 0.15],
+      heights: [-0.004, 0.001, 0.006],
+      bz: [1, 2].map((h) => [0, 1, 2].map((z) => [0, 1, 2].map((r) => 100 * h + 10 * z + r))),
+      bTheta: [],
+    };
+    expect(spectrumNearest(spectrum, 0.127)).toEqual({ radius: 0.126, sizes: [111, 211] });
+  });
+});
+
+describe('inks', () => {
+  it('tell six phases apart by colour and by dash, by day and by night', () => {
+    for (const mode of ['light', 'dark'] as const) {
+      const phases = [0, 1, 2, 3, 4, 5].map((i) => lineInk(i, mode));
+      expect(new Set(phases.map((p) => p.colour)).size).toBe(6);
+      expect(new Set(phases.map((p) => p.dash)).size).toBe(6);
+      expect(layerInk('phase-3', mode).stroke).toBe(lineInk(2, mode).colour);
+    }
+  });
+
+  it('tell north from south', () => {
+    for (const mode of ['light', 'dark'] as const)
+      expect(layerInk('magnet-north', mode).fill).not.toBe(layerInk('magnet-south', mode).fill);
+  });
+});
