@@ -25,7 +25,7 @@ export function legDrawing(design: Design, results: Results): { drawing: Drawing
       strokes: [
         ...wires(strandsIn, 0, true),
         frame(width, height),
-        caption([width / 2, -margin - 1.2 * letter], `${strandsIn} wires in the window`, letter),
+        caption([width / 2, -margin - 1.2 * letter], `${strandsIn} wires in the window${drawn(strandsIn)}`, letter),
         ...(outside
           ? [
               ...wires(strandsOut, beside, false),
@@ -38,6 +38,8 @@ export function legDrawing(design: Design, results: Results): { drawing: Drawing
     strandsOut,
   };
 }
+
+const drawn = (count: number) => (count > MOST_DRAWN ? `, ${MOST_DRAWN} of them drawn` : '');
 
 const frame = (width: number, height: number): Stroke => ({
   kind: 'polyline',
