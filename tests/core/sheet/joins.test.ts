@@ -1,37 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type Connection, type Junction, junctions, joinWords, phaseEnds } from '../../../core/sheet/joins';
-import type { Coil } from '../../../core/winding/stage';
+import { type Connection, junctions, joinWords, phaseEnds } from '../../../core/sheet/joins';
+import { type Coil, windingStage } from '../../../core/winding/stage';
+import { coilEmf } from '../../../core/emf/waveform';
+import { potentials } from './circuit';
 import { concentrated, designWith, resultsFor } from './fixture';
 
 const coilsOf = (count: number, phases: number, parallelPaths: number) =>
   resultsFor(designWith({ layout: concentrated(count), phases, parallelPaths })).stages.winding.coils;
-
-/** Potential of every node when each coil raises its start by `emf` over its finish; throws when two ways round disagree. */
-function potentials(nodes: Junction[], coils: readonly Coil[], emf: (coil: Coil) => number): Map<Junction, number> {
-  const nodeOf = (coil: number, end: 'start' | 'finish') => nodes.find((n) => n.ends.some((e) => e.coil === coil && e.end === end))!;
-  const known = new Map<Junction, number>();
-  for (const root of nodes) {
-    if (known.has(root)) continue;
-    known.set(root, 0);
-    for (let grew = true; grew; ) {
-      grew = false;
-      for (const coil of coils) {
-        const [start, finish] = [nodeOf(coil.coil, 'start'), nodeOf(coil.coil, 'finish')];
-        const [a, b] = [known.get(start), known.get(finish)];
-        if (a !== undefined && b !== undefined) {
-          if (Math.abs(a - b - emf(coil)) > 1e-9) throw new Error(`a current circulates through coil ${coil.coil}`);
-        } else if (a !== undefined) {
-          known.set(finish, a - emf(coil));
-          grew = true;
-        } else if (b !== undefined) {
-          known.set(start, b + emf(coil));
-          grew = true;
-        }
-      }
-    }
-  }
-  return known;
-}
 
 const cases: [coils: number, phases: number, paths: number, connection: Connection][] = [
   [9, 3, 1, 'star'],
@@ -98,4 +73,34 @@ it('one wrongly joined coil in parallel paths shows as a circulating current', (
   const coils = coilsOf(12, 3, 2);
   const nodes = junctions(coils, 3, 'star');
   expect(() => potentials(nodes, coils, (coil) => (coil.coil === 4 ? -1 : 1) * coil.direction)).toThrow(/circulates/);
+});
+
+describe('the machine as the program assigns its coils', () => {
+  it.each([
+    [9, 12, 3, 1],
+    [12, 16, 3, 2],
+    [12, 10, 3, 1],
+    [24, 20, 6, 2],
+    [8, 10, 2, 1],
+    [10, 8, 5, 1],
+    [6, 4, 1, 1],
+  ])('%i coils on %i poles, %i phases of %i paths: the joins give the EMF that is worked out', (count, poles, phases, parallelPaths) => {
+    const { winding } = designWith({ layout: concentrated(count), phases, parallelPaths, connection: 'star' }, poles);
+    const placed = windingStage(winding, poles);
+    const { coils } = placed;
+    const emfOf = ({ angle }: Coil) => coilEmf([1], [1], poles / 2, angle, 1);
+    const nodes = junctions(coils, phases, 'star');
+    for (const part of ['cos', 'sin'] as const) {
+      const volts = potentials(nodes, coils, (coil) => emfOf(coil)[part][0]);
+      for (let phase = 1; phase <= phases; phase++) {
+        const { begin, end } = phaseEnds(phase, phases, 'star');
+        const across = volts.get(nodes.find((n) => n.name === begin)!)! - volts.get(nodes.find((n) => n.name === end)!)!;
+        const own = coils.filter((coil) => coil.phase === phase);
+        expect(across).toBeCloseTo(
+          own.reduce((sum, coil) => sum + (coil.direction * emfOf(coil)[part][0]) / parallelPaths, 0),
+          6,
+        );
+      }
+    }
+  });
 });
