@@ -4,7 +4,7 @@ import { entryAt, type Design } from '../../core';
 import { valueAt } from '../path';
 import { choiceWord, quantityAt } from '../words';
 import { ChoiceInput } from './choice-input';
-import { PresetPicker, type Preset } from './preset-picker';
+import { PresetPicker, type Preset, type PresetTable } from './preset-picker';
 import { QuantityInput } from './quantity-input';
 import { SectionToggle } from './section-toggle';
 import { TextInput } from './text-input';
@@ -13,7 +13,7 @@ export interface FormGroup {
   title: string;
   /** Paths; one the design does not have now is left out. */
   entries: string[];
-  presets?: Preset[];
+  table?: PresetTable;
 }
 
 /** What a form tells its owner. */
@@ -44,7 +44,7 @@ export function EntryForm({ design, groups, faults, problems, ...events }: Props
           <Typography variant="h2" sx={{ pb: 0.5, mb: 0.75, borderBottom: 1, borderColor: 'divider' }}>
             {group.title}
           </Typography>
-          {group.presets && <PresetPicker title={group.title} presets={group.presets} design={design} onPick={events.onPreset} />}
+          {group.table && <PresetPicker table={group.table} design={design} onPick={events.onPreset} />}
           {group.entries.map((path) => (
             <Entry key={path} path={path} design={design} fault={faults[path]} problem={problems[path]} {...events} />
           ))}

@@ -10,21 +10,26 @@ export interface Preset {
   changes: Record<string, unknown>;
 }
 
-interface Props {
-  title: string;
+export interface PresetTable {
+  /** What a row of it is. */
+  label: string;
   presets: Preset[];
+}
+
+interface Props {
+  table: PresetTable;
   design: Design;
   onPick: (preset: Preset) => void;
 }
 
 /** Fills a group from a table; says "own numbers" where the entries are no row of it. */
-export function PresetPicker({ title, presets, design, onPick }: Props) {
-  const id = fieldId(`preset.${title.toLowerCase().replaceAll(/[^a-z]+/g, '-')}`);
+export function PresetPicker({ table: { label, presets }, design, onPick }: Props) {
+  const id = fieldId(`preset.${label.toLowerCase().replaceAll(' ', '-')}`);
   const current = presets.findIndex((preset) =>
     Object.entries(preset.changes).every(([path, value]) => close(valueAt(design, path), value)),
   );
   return (
-    <FieldRow id={id} label={`${title} from a table`} meaning="Fills the entries below; each can still be changed">
+    <FieldRow id={id} label={label} meaning="Fills the entries below; each can still be changed">
       <NativeSelect
         id={id}
         value={String(current)}

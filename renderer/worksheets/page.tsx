@@ -10,7 +10,7 @@ import { changeKind, editEntries, editEntry, setFault, settleEntry, toggleSectio
 import { reference, useResults } from '../state/results';
 import { setView, useView } from '../state/view';
 import { goToEntry } from './go-to-entry';
-import { presetsFor } from './presets';
+import { presetTable } from './presets';
 import { worksheetFor } from './registry';
 import { stepName } from './step-name';
 import type { Worksheet } from './worksheet';
@@ -41,10 +41,10 @@ function Inputs({ worksheet }: { worksheet: Worksheet }) {
   const design = useDesign((s) => s.design);
   const faults = useDesign((s) => s.faults);
   const problems = useResults((s) => s.problems);
-  const table = useView((s) => s.wire);
+  const sizes = useView((s) => s.wire);
   const groups = useMemo(
-    () => worksheet.groups.map((g) => ({ title: g.title, entries: g.entries, presets: g.preset && presetsFor(g.preset, design, table) })),
-    [worksheet, design, table],
+    () => worksheet.groups.map((g) => ({ title: g.title, entries: g.entries, table: g.preset && presetTable(g.preset, design, sizes) })),
+    [worksheet, design, sizes],
   );
   return (
     <Box component="form" aria-label="Entries" onSubmit={(event) => event.preventDefault()}>
