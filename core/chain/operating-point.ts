@@ -1,4 +1,5 @@
 import type { Bridge, DcSide, Source, SteadyState } from '../rectifier/steady-state';
+import { HOTTEST } from '../heat/cooling';
 import type { CurvePoint } from './results';
 
 /** The machine with its rectifier, cable and cooling, ready to be turned at any speed into any DC side. */
@@ -11,8 +12,8 @@ export interface Plant {
   /** Eddy loss at a shaft speed. [rad/s → W] */
   eddyLoss: (speed: number) => number;
   bearingLoss: (speed: number) => number;
-  /** Temperature the coils settle at for a loss that depends on it. [°C] */
-  settle: (lossAt: (coilTemperature: number) => number, speed: number) => number;
+  /** Temperature at which a loss in the coils settles. [W, rad/s → °C] */
+  settle: (loss: number, speed: number) => number;
   airTemperature: number;
 }
 
@@ -22,27 +23,27 @@ export interface Electrical {
   load: DcSide;
 }
 
-const SETTLED = 0.05; // K
-const MOST_ROUNDS = 40;
+const SETTLED = 0.2; // K
+const MOST_ROUNDS = 25;
 
 /**
  * The one loop between copper loss and copper temperature.
  *
- * @param drive  Works out the electrical side for a source. It is asked again until the temperature it was given is the one its losses lead to.
- * @param guess  Where to start from, best the temperature at a neighbouring speed. [°C]
- * @returns      One point of the curve, energy books closed at the settled temperature.
+ * `drive` works out the electrical side for a source; it is asked again until the temperature it was given is the one its losses lead to (secant
+ * steps, because with hot copper either less or more may be lost). `guess` is best the temperature at a neighbouring speed.
  */
 export function operatingPoint(plant: Plant, speed: number, drive: (source: Source) => Electrical, guess: number): CurvePoint {
   const eddy = plant.eddyLoss(speed);
   let temperature = guess;
+  let before: { temperature: number; excess: number } | undefined;
   let electrical = drive(plant.sourceAt(temperature));
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const copper = electrical.state.copperLoss;
-    const resistance = plant.sourceAt(temperature).resistance;
-    const next = plant.settle((t) => (copper * plant.sourceAt(t).resistance) / resistance + eddy, speed);
-    const moved = Math.abs(next - temperature);
-    temperature = next;
-    if (moved < SETTLED) break;
+    const excess = plant.settle(electrical.state.copperLoss + eddy, speed) - temperature;
+    if (Math.abs(excess) < SETTLED) break;
+    const slope = before ? (excess - before.excess) / (temperature - before.temperature) : -1;
+    before = { temperature, excess };
+    temperature = Math.min(HOTTEST, Math.max(plant.airTemperature, temperature - excess / Math.min(slope, -0.3)));
+    if (temperature === before.temperature) break;
     electrical = drive(plant.sourceAt(temperature));
   }
   return curvePoint(plant, speed, electrical, temperature, eddy);

@@ -1,0 +1,75 @@
+import type { Design } from '../design/schema';
+import type { EmfResult } from '../emf/stage';
+import { spectrumReader } from '../field/harmonics';
+import type { FieldResult } from '../field/stage';
+import { bearingTorque } from '../heat/bearing';
+import { settledTemperature, type Cooling } from '../heat/cooling';
+import { eddyCoefficient, meanSquareField } from '../heat/eddy';
+import { METALS } from '../constants';
+import { cableResistance } from '../rectifier/cable';
+import type { Bridge, Source } from '../rectifier/steady-state';
+import { layoutModel } from '../winding/layouts';
+import type { WindingResult } from '../winding/stage';
+import { temperatureFactor } from '../wire/resistance';
+import type { WireResult } from '../wire/stage';
+import type { Plant } from './operating-point';
+
+/** The parts of a design that decide what the generator does at a speed. */
+export type PlantEntries = Pick<Design, 'discs' | 'winding' | 'surroundings' | 'rectifier' | 'cable' | 'turbine'>;
+
+/** Copper taken at this rise for the eddy loss, which falls a little as the copper warms. [K] */
+const EDDY_RISE = 40;
+
+/** Generator, rectifier, cable and cooling of a design, ready to be turned. */
+export function plantOf(design: PlantEntries, field: FieldResult, winding: WindingResult, wire: WireResult, emf: EmfResult): Plant {
+  const { discs, surroundings, rectifier, turbine } = design;
+  const { metal, conductorDiameter } = design.winding.wire;
+  const cable = cableResistance(design.cable, surroundings.airTemperature);
+  const cold: Source = {
+    connection: design.winding.connection,
+    polePairs: emf.polePairs,
+    orders: emf.orders,
+    phaseEmf: emf.phaseEmf,
+    resistance: wire.phaseResistance20,
+    inductance: emf.inductance,
+    lineResistance: cable.acLine,
+  };
+  const bridge: Bridge = { arrangement: rectifier.arrangement, ...rectifier.diode };
+  const air = surroundings.airTemperature;
+  const meanSquare = meanSquareField(
+    spectrumReader(field.spectrum),
+    emf.orders,
+    winding.innerRadius,
+    winding.outerRadius,
+    winding.copperHeight / 2,
+  );
+  const resistivity = METALS[metal].resistivity * temperatureFactor(metal, air + EDDY_RISE);
+  const volume = winding.coils.length * wire.coilLength * wire.metalSection;
+  const eddy = eddyCoefficient(meanSquare, emf.polePairs, conductorDiameter, resistivity, volume);
+  const drag = bearingTorque(turbine.diameter);
+  const cooling = coolingOf(design, discs.pitchRadius, winding);
+  return {
+    sourceAt: (temperature) => ({ ...cold, resistance: wire.phaseResistance20 * temperatureFactor(metal, temperature) }),
+    bridge,
+    dcCableResistance: cable.dc,
+    eddyLoss: (speed) => eddy * speed ** 2,
+    bearingLoss: (speed) => drag * speed,
+    settle: (loss, speed) => settledTemperature(loss, air, cooling, speed),
+    airTemperature: air,
+  };
+}
+
+/** Both faces of the copper that can be seen from the gap; stacked rings share two faces between them. */
+export function coolingOf(
+  { winding }: Pick<Design, 'winding'>,
+  pitchRadius: number,
+  { coils, meanTurn, outerRadius }: WindingResult,
+): Cooling {
+  const layers = layoutModel(winding.layout).layers(winding.layout, winding.phases);
+  return {
+    area: (2 * coils.length * meanTurn * winding.layout.legWidth) / layers,
+    height: 2 * outerRadius,
+    discRadius: Math.max(pitchRadius, outerRadius),
+    skin: winding.skin,
+  };
+}

@@ -1,0 +1,196 @@
+import { chargeCautions } from '../charging/battery';
+import { shockCautions } from '../controller/shock';
+import { controllerCheck } from '../controller/check';
+import type { Design } from '../design/schema';
+import { emfFromShape, inductanceShape, linkageShape } from '../emf/stage';
+import { bodyStack } from '../field/images';
+import { gapLength } from '../field/gap';
+import { fieldStage } from '../field/stage';
+import { coilLimit } from '../heat/limits';
+import { magnetsStage } from '../magnets/stage';
+import { remanenceAt } from '../magnets/remanence';
+import type { Caution } from '../problem';
+import { openCircuitPeak } from '../rectifier/open-circuit';
+import { turbineStage } from '../turbine/stage';
+import { yearEnergy } from '../turbine/yearly';
+import { windingStage } from '../winding/stage';
+import { wireStage } from '../wire/stage';
+import { temperatureFactor } from '../wire/resistance';
+import { brakeCautions } from './brake';
+import { loadCurve, loadCutIn, responderOf } from './curve';
+import { matchAt, matchCurve, pointAt, topWind } from './matching';
+import { plantOf } from './plant';
+import type { Results } from './results';
+import { createStageCache, type StageCache } from './stage-cache';
+import { workingsOf } from './workings';
+
+/** Magnets on a winter's morning, when they are strongest. [°C] Common practice, no source. */
+const COLDEST_MAGNETS = -20;
+
+/** The one pipeline. Each stage is cached on what it depends on, so an edit re-works only what it touches. */
+export function solve(design: Design, cache: StageCache = createStageCache()): Results {
+  const { magnets, discs, winding, surroundings, rectifier, cable, load, controller, turbine, site } = design;
+  const { layout, thickness, skin, phases } = winding;
+  const stacked = layout.kind === 'serpentine' && layout.placement === 'stacked';
+
+  const gap = gapLength({ thickness, phases, stacked, skin, runningClearance: discs.runningClearance });
+  const magnet = cache('magnets', [magnets, surroundings.magnetTemperature], () => magnetsStage(magnets, surroundings.magnetTemperature));
+  const { wire: wireEntries, ...windingEntries } = winding;
+  const placed = cache('winding', [windingEntries, discs.poles], () => windingStage(winding, discs.poles));
+  const region = { gapLength: gap, innerRadius: placed.innerRadius, outerRadius: placed.outerRadius, halfHeight: placed.copperHeight / 2 };
+  const field = cache('field', [magnets.shape, magnet, magnets.recoilPermeability, discs, region], () =>
+    fieldStage(magnets.shape, magnet.remanence, magnets.recoilPermeability, discs, region, magnet.intrinsicCoercivity),
+  );
+  const wire = cache('wire', [winding, discs.poles], () => wireStage(winding, wireEntries, placed));
+  const geometry = [layout, thickness, phases, discs.poles];
+  const shape = cache('linkage', [geometry, magnets.shape, magnet, magnets.recoilPermeability, discs, region], () =>
+    linkageShape(winding, placed, field.spectrum),
+  );
+  const steel = bodyStack(discs.arrangement, discs.backing.kind === 'steel', gap, magnets.shape.axial);
+  const perTurn = cache('inductance', [geometry, steel.steelBelow, steel.steelAbove], () =>
+    inductanceShape(winding, discs.poles, placed, steel),
+  );
+  const emf = cache('emf', [windingEntries, geometry, magnets, discs, region, surroundings.magnetTemperature], () =>
+    emfFromShape(winding, placed, shape, perTurn),
+  );
+
+  const plant = plantOf(design, field, placed, wire, emf);
+  const wheel = turbineStage(turbine, site);
+  const respond = responderOf(plant, load, controller, wheel);
+  const windTop = topWind(site);
+  const speedTop = (wheel.runawayRatio * windTop) / wheel.wheel.radius;
+  const electrical = [magnets, discs, winding, surroundings, rectifier, cable, load, controller, turbine, site.airDensity];
+  const cutIn = loadCutIn(plant, load, controller);
+  const responses = cache('curve', [electrical, speedTop], () => loadCurve(respond, cutIn, speedTop, surroundings.airTemperature));
+  const match = matchCurve(wheel, responses, cutIn, windTop);
+  const ratedMatch = matchAt(wheel, responses, cutIn, site.ratedWind);
+  const ratedPoint = pointAt(respond, responses, ratedMatch.rpm);
+
+  const source = plant.sourceAt(surroundings.airTemperature);
+  const dcPeak = openCircuitPeak(source, plant.bridge);
+  const runaway = (wind: number) => (wheel.runawayRatio * wind) / wheel.wheel.radius;
+  const cold = remanenceAt(magnets.remanence, magnets.remanenceTempCoefficient, COLDEST_MAGNETS) / magnet.remanence;
+  const verdicts = controller
+    ? controllerCheck(controller, {
+        turns: winding.turns,
+        connection: winding.connection,
+        rated: { amps: ratedPoint.dcAmps, watts: ratedPoint.dcWatts },
+        greatestWatts: Math.max(...match.map(({ dcWatts }) => dcWatts)),
+        gustVolts: dcPeak * cold * runaway(site.gustWind),
+        ratedOpenVolts: dcPeak * runaway(site.ratedWind),
+        lightVolts: dcPeak * runaway(site.meanWind),
+      })
+    : [];
+  const limit = coilLimit(wireEntries.thermalClass, surroundings.formerLimit);
+  const lineRms = (emf.lineRmsPer1000rpm * 60) / (2 * Math.PI * 1000);
+  const cautions: Caution[] = [
+    ...magnet.cautions,
+    ...field.cautions,
+    ...placed.cautions,
+    ...wire.cautions,
+    ...emf.cautions,
+    ...wheel.cautions,
+    ...heatCautions(ratedPoint.coilTemperature, limit),
+    ...(load.kind === 'battery' ? chargeCautions(load, ratedPoint.dcAmps) : []),
+    ...verdicts
+      .filter(({ verdict }) => verdict === 'fail')
+      .map(
+        ({ situation, advice }): Caution => ({
+          severity: 'danger',
+          where: 'controller.maxInputVoltage',
+          message: `${situation}: the controller is overrun. ${advice}`,
+        }),
+      ),
+    ...(ratedMatch.state === 'stalled'
+      ? [
+          {
+            severity: 'warning',
+            where: 'winding.turns',
+            message:
+              'At rated wind the load holds the wheel far below its best speed: it stalls. More turns, or a smaller load, let it run.',
+          } as Caution,
+        ]
+      : []),
+    ...shockCautions(lineRms, dcPeak, runaway(site.gustWind)),
+    ...brakeCautions(
+      plant,
+      emf,
+      wire,
+      wireEntries.metal,
+      limit.temperature,
+      (ratedMatch.rpm * 2 * Math.PI) / 60,
+      ratedPoint.coilTemperature,
+    ),
+  ];
+
+  const results: Omit<Results, 'workings'> = {
+    gap: { length: gap, peak: field.peak, fundamental: field.fundamental, ...(field.plate !== undefined && { plate: field.plate }) },
+    coils: {
+      count: placed.coils.length,
+      wireLength: wire.wireLength,
+      wireMass: wire.wireMass,
+      fill: wire.fill,
+      fits: wire.fits,
+      coilResistance20: wire.coilResistance20,
+      phaseResistance20: wire.phaseResistance20,
+      phaseResistance: wire.phaseResistance20 * temperatureFactor(wireEntries.metal, ratedPoint.coilTemperature),
+      phaseInductance: emf.phaseInductance,
+      ...(placed.pegs && { pegDistance: placed.pegs.distance }),
+      connections: placed.coils.map(({ coil, phase, direction }) => ({ coil, phase, direction })),
+    },
+    emf: {
+      peakPerRadPerSecond: emf.peakPerRadPerSecond,
+      phaseRmsPer1000rpm: emf.phaseRmsPer1000rpm,
+      lineRmsPer1000rpm: emf.lineRmsPer1000rpm,
+      distortion: emf.distortion,
+      hertzPer1000rpm: emf.hertzPer1000rpm,
+    },
+    cutIn: {
+      rpm: cutIn === undefined ? null : (cutIn * 60) / (2 * Math.PI),
+      wind: cutIn === undefined ? null : (cutIn * wheel.wheel.radius) / wheel.runawayRatio,
+    },
+    curve: responses.map(({ point }) => point),
+    match,
+    rated: {
+      wind: site.ratedWind,
+      rpm: ratedMatch.rpm,
+      dcVolts: ratedPoint.dcVolts,
+      dcAmps: ratedPoint.dcAmps,
+      dcWatts: ratedPoint.dcWatts,
+      currentDensity: ratedPoint.phaseAmps / winding.parallelPaths / wire.metalSection,
+      coilTemperature: ratedPoint.coilTemperature,
+      limitTemperature: limit.temperature,
+    },
+    year: {
+      energy: yearEnergy(
+        [{ wind: 0, watts: 0 }, ...match.map(({ wind, dcWatts }) => ({ wind, watts: dcWatts }))],
+        site.meanWind,
+        site.weibullShape,
+      ),
+    },
+    controller: verdicts,
+    cautions: byDanger(cautions),
+    stages: { magnets: magnet, field, winding: placed, wire, emf },
+  };
+  return { ...results, workings: workingsOf(design, results) };
+}
+
+/** A solver that remembers its stages from design to design. */
+export function createSolver(): (design: Design) => Results {
+  const cache = createStageCache();
+  return (design) => solve(design, cache);
+}
+
+function heatCautions(temperature: number, limit: { temperature: number; where: string }): Caution[] {
+  if (temperature <= limit.temperature) return [];
+  return [
+    {
+      severity: 'danger',
+      where: limit.where,
+      message: `At rated wind the coils settle at ${temperature.toFixed(0)} °C, above their limit of ${limit.temperature.toFixed(0)} °C: thicker wire, fewer amps, or a former and covering that stand more.`,
+    },
+  ];
+}
+
+const ORDER: Caution['severity'][] = ['danger', 'warning', 'note'];
+const byDanger = (cautions: Caution[]) => [...cautions].sort((a, b) => ORDER.indexOf(a.severity) - ORDER.indexOf(b.severity));
