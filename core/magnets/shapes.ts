@@ -97,7 +97,7 @@ export const magnetShapes: { [K in MagnetShape['kind']]: ShapeModel<Of<K>> } = {
 
 /** The registry's entry for a shape, typed for any shape. */
 export function shapeModel(shape: MagnetShape): ShapeModel<MagnetShape> {
-  return magnetShapes[shape.kind] as unknown as ShapeModel<MagnetShape>;
+  return magnetShapes[shape.kind];
 }
 
 /** Volume of one magnet. [m³] */

@@ -48,7 +48,7 @@ function fluxOut(field: FieldFunction, centre: Vector, half: Vector): { net: num
           at[axis] += side * half[axis];
           at[u] += a * half[u];
           at[v] += b * half[v];
-          const flux = side * field(...at)[axis] * weights[i]! * weights[j]! * half[u] * half[v];
+          const flux = side * field(...at)[axis] * weights[i] * weights[j] * half[u] * half[v];
           net += flux;
           gross += Math.abs(flux);
         }),
@@ -112,7 +112,7 @@ describe.each(shapes)('a $kind', (shape) => {
     const [dx, dy, dz] = [1.2, 0.9, 2];
     const r2 = dx * dx + dy * dy + dz * dz;
     const expected = [3 * dx * dz, 3 * dy * dz, 3 * dz * dz - r2].map((term) => (moment * term) / r2 ** 2.5);
-    field(centroid + dx, dy, dz).forEach((b, axis) => expect(b / expected[axis]! - 1).toBeCloseTo(0, 3));
+    field(centroid + dx, dy, dz).forEach((b, axis) => expect(b / expected[axis] - 1).toBeCloseTo(0, 3));
   });
 
   test('has a finite field on every face, edge, corner and axis', () => {
@@ -170,7 +170,7 @@ test('a block and a cylinder of one volume are the same dipole from afar', () =>
     [0, 0, 1],
     [0.5, 0.6, 0.7],
   ] as Vector[]) {
-    block(...at).forEach((b, axis) => expect(cylinder(...at)[axis]! - b).toBeCloseTo(0, 10));
+    block(...at).forEach((b, axis) => expect(cylinder(...at)[axis] - b).toBeCloseTo(0, 10));
   }
 });
 
@@ -194,14 +194,14 @@ test('sectors side by side make a ring, which is a cylinder less its bore', () =
         sum[1] += bx * s + by * c;
         sum[2] += bz;
       }
-      const expected = ring(x, y, z).map((b, axis) => b - bore(x, y, z)[axis]!);
-      sum.forEach((b, axis) => expect(b).toBeCloseTo(expected[axis]!, 7));
+      const expected = ring(x, y, z).map((b, axis) => b - bore(x, y, z)[axis]);
+      sum.forEach((b, axis) => expect(b).toBeCloseTo(expected[axis], 7));
     }
   }
 });
 
 test('steel, a second disc and a smaller gap each give more field', () => {
-  const block = shapes[0]!;
+  const block = shapes[0];
   const centre = (section: Partial<DiscsSection>, gap = 0.014) => fieldAt(block, 1.2, 1.05, { ...discs, ...section }, gap)(0.12, 0, 0)[2];
   const none = { kind: 'none' } as const;
   expect(centre({ backing: none })).toBeLessThan(centre({}));
@@ -211,12 +211,12 @@ test('steel, a second disc and a smaller gap each give more field', () => {
 });
 
 test('a return plate stands for the other half of a pair with twice the gap', () => {
-  const block = shapes[0]!;
+  const block = shapes[0];
   const back = fieldAt(block, 1.2, 1, { ...discs, arrangement: 'single-with-return', backing: { kind: 'none' } }, 0.012);
   const pair = fieldAt(block, 1.2, 1, { ...discs, backing: { kind: 'none' } }, 0.024);
   for (const z of [-0.004, 0, 0.005]) {
     const expected = pair(0.115, 0.02, z - 0.006);
-    back(0.115, 0.02, z).forEach((b, axis) => expect(b).toBeCloseTo(expected[axis]!, 12));
+    back(0.115, 0.02, z).forEach((b, axis) => expect(b).toBeCloseTo(expected[axis], 12));
   }
 });
 
@@ -255,9 +255,9 @@ test('any machine that can be entered yields numbers, however poor', () => {
       { kind: 'block' as const, radial: between(0.5e-3, 0.3), tangential: between(0.5e-3, 0.3), axial },
       { kind: 'cylinder' as const, diameter: between(0.5e-3, 0.3), axial },
       { kind: 'sector' as const, innerRadius, outerRadius: innerRadius * between(1.01, 10), span: between(0.01, 3.1), axial },
-    ][n % 3]!;
+    ][n % 3];
     const section: DiscsSection = {
-      arrangement: (['facing-pair', 'single', 'single-with-return'] as const)[Math.floor(draw() * 3)]!,
+      arrangement: (['facing-pair', 'single', 'single-with-return'] as const)[Math.floor(draw() * 3)],
       poles: 2 * Math.floor(between(2, 40)),
       pitchRadius,
       backing: draw() < 0.5 ? { kind: 'none' } : { kind: 'steel', thickness: between(0.5e-3, 0.05) },

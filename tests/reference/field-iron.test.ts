@@ -32,9 +32,9 @@ describe.each(table.outputs.images_3D_ideal_iron)(
             const [bx, by, bz] = field(r * c, r * s, z);
             worst = Math.max(
               worst,
-              Math.abs(bz - Bz_T[iz]![ir]![ia]!),
-              Math.abs(bx * c + by * s - Bradial_T[iz]![ir]![ia]!),
-              Math.abs(by * c - bx * s - Btangential_T[iz]![ir]![ia]!),
+              Math.abs(bz - Bz_T[iz][ir][ia]),
+              Math.abs(bx * c + by * s - Bradial_T[iz][ir][ia]),
+              Math.abs(by * c - bx * s - Btangential_T[iz][ir][ia]),
             );
           }),
         ),

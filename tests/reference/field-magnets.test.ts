@@ -21,9 +21,9 @@ test.each(cases)('the field of $name agrees with the table at every point', ({ n
   const field = magnetField(shape, table.inputs.J_T);
   let worst = 0;
   row.points_m.forEach((point, i) => {
-    const b = field(point[0]!, point[1]!, point[2]!);
-    const expected = row.B_T[i]!;
-    const error = Math.hypot(...b.map((component, axis) => component - expected[axis]!));
+    const b = field(point[0], point[1], point[2]);
+    const expected = row.B_T[i];
+    const error = Math.hypot(...b.map((component, axis) => component - expected[axis]));
     worst = Math.max(worst, error / Math.hypot(...expected));
   });
   expect(worst).toBeLessThan(tolerance);

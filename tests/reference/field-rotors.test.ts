@@ -11,8 +11,8 @@ const machines = table.outputs.map((row) => {
   const { dims_m, magnets_per_disc, pitch_radius_m, J_T, discs, shape: kind } = row.inputs;
   const shape: MagnetShape =
     kind === 'cylinder'
-      ? { kind, diameter: dims_m[0]!, axial: dims_m[1]! }
-      : { kind: 'block', radial: dims_m[0]!, tangential: dims_m[1]!, axial: dims_m[2]! };
+      ? { kind, diameter: dims_m[0], axial: dims_m[1] }
+      : { kind: 'block', radial: dims_m[0], tangential: dims_m[1], axial: dims_m[2] };
   const section: DiscsSection = {
     arrangement: discs === 2 ? 'facing-pair' : 'single',
     poles: magnets_per_disc,
@@ -45,9 +45,9 @@ describe.each(machines)('machine $name', ({ row, heights, source }) => {
           const [bx, by, bz] = field(r * c, r * s, z);
           worst = Math.max(
             worst,
-            Math.abs(bz - row.Bz_T[iz]![ir]![ia]!),
-            Math.abs(bx * c + by * s - row.Bradial_T[iz]![ir]![ia]!),
-            Math.abs(by * c - bx * s - row.Btangential_T[iz]![ir]![ia]!),
+            Math.abs(bz - row.Bz_T[iz][ir][ia]),
+            Math.abs(bx * c + by * s - row.Bradial_T[iz][ir][ia]),
+            Math.abs(by * c - bx * s - row.Btangential_T[iz][ir][ia]),
           );
         }),
       ),
@@ -56,7 +56,7 @@ describe.each(machines)('machine $name', ({ row, heights, source }) => {
   });
 
   test('the harmonics agree at every point within 0.2 % of the peak', () => {
-    const spectrum = gapSpectrum(source, { innerRadius: row.r_m[0]!, outerRadius: row.r_m.at(-1)!, halfHeight: 0.002 }, peak);
+    const spectrum = gapSpectrum(source, { innerRadius: row.r_m[0], outerRadius: row.r_m.at(-1)!, halfHeight: 0.002 }, peak);
     const reader = spectrumReader(spectrum);
     let worst = 0;
     heights.forEach((z, iz) =>
@@ -65,11 +65,11 @@ describe.each(machines)('machine $name', ({ row, heights, source }) => {
         row.angle_rad.forEach((angle, ia) => {
           const electrical = (angle * spectrum.poles) / 2;
           const sum = (b: Float64Array, wave: (x: number) => number) =>
-            spectrum.orders.reduce((total, n, h) => total + b[h]! * wave(n * electrical), 0);
+            spectrum.orders.reduce((total, n, h) => total + b[h] * wave(n * electrical), 0);
           worst = Math.max(
             worst,
-            Math.abs(sum(bz, Math.cos) - row.Bz_T[iz]![ir]![ia]!),
-            Math.abs(sum(bTheta, Math.sin) - row.Btangential_T[iz]![ir]![ia]!),
+            Math.abs(sum(bz, Math.cos) - row.Bz_T[iz][ir][ia]),
+            Math.abs(sum(bTheta, Math.sin) - row.Btangential_T[iz][ir][ia]),
           );
         });
       }),

@@ -21,7 +21,7 @@ test('magnets with room between them raise no caution', () => {
 test('magnets that overlap are a danger, and the caution says how many fit', () => {
   const [caution] = discCautions(block, { ...discs, poles: 24 });
   expect(caution).toMatchObject({ severity: 'danger', where: 'discs.poles' });
-  const most = Number(/At most (\d+) fit/.exec(caution!.message)![1]);
+  const most = Number(/At most (\d+) fit/.exec(caution.message)![1]);
   expect(found(block, { poles: most })).toEqual([]);
   expect(found(block, { poles: most + 2 })).toEqual(['danger discs.poles']);
 });

@@ -34,7 +34,7 @@ test('the profile is one pole pair, north under magnet 0', () => {
   expect(profile.angle[0]).toBe(0);
   expect(profile.angle.at(-1)).toBeCloseTo(2 * Math.PI, 12);
   expect(profile.bz[0]).toBeGreaterThan(0);
-  expect(profile.bz[60]).toBeCloseTo(-profile.bz[0]!, 9);
+  expect(profile.bz[60]).toBeCloseTo(-profile.bz[0], 9);
 });
 
 test('the spectrum is even in height for B_z and odd for B_θ between two discs', () => {
@@ -62,7 +62,7 @@ test.each([
     for (const z of [-0.003, -0.001, 0, 0.002, 0.003])
       for (const electrical of [0.1, 0.6, 0.9, 1.3]) {
         const angle = electrical / 6;
-        const bz = reader.bz(r, z).reduce((sum, b, h) => sum + b * Math.cos(spectrum.orders[h]! * electrical), 0);
+        const bz = reader.bz(r, z).reduce((sum, b, h) => sum + b * Math.cos(spectrum.orders[h] * electrical), 0);
         worst = Math.max(worst, Math.abs(bz - direct(r * Math.cos(angle), r * Math.sin(angle), z)[2]));
       }
   expect(worst).toBeLessThan(0.005 * peak);
@@ -73,7 +73,7 @@ test('a plate too thin for its flux is a warning that says how thick it must be'
   const [caution] = thin.cautions;
   expect(caution).toMatchObject({ severity: 'warning', where: 'discs.backing.thickness' });
   expect(thin.saturation).toBeLessThan(0.9);
-  const needed = Number(/A plate of ([\d.]+) mm/.exec(caution!.message)![1]) / 1000;
+  const needed = Number(/A plate of ([\d.]+) mm/.exec(caution.message)![1]) / 1000;
   expect(stage({ backing: { kind: 'steel', thickness: needed + 1e-4 } }).cautions).toEqual([]);
 });
 

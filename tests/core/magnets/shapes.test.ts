@@ -34,7 +34,7 @@ describe.each([block, cylinder, sector])('a $kind', (shape) => {
       footprint.kind === 'circle'
         ? Math.PI * footprint.radius ** 2
         : footprint.points.reduce((sum, [x, y], i, all) => {
-            const [nx, ny] = all[(i + 1) % all.length]!;
+            const [nx, ny] = all[(i + 1) % all.length];
             return sum + (x * ny - nx * y) / 2;
           }, 0);
     expect(magnetVolume(shape) / (Math.abs(area) * shape.axial)).toBeCloseTo(1, 3);
@@ -83,9 +83,9 @@ describe.each([block, cylinder, sector])('a $kind', (shape) => {
 
 test('a point on a curved side counts as outside', () => {
   const outside = magnetField(sector, 1)(0.08 + 1e-7, 0, 0.001);
-  magnetField(sector, 1)(0.08, 0, 0.001).forEach((b, axis) => expect(b).toBeCloseTo(outside[axis]!, 4));
+  magnetField(sector, 1)(0.08, 0, 0.001).forEach((b, axis) => expect(b).toBeCloseTo(outside[axis], 4));
   const round = magnetField(cylinder, 1)(0.015 + 1e-7, 0, 0.001);
-  magnetField(cylinder, 1)(0.015, 0, 0.001).forEach((b, axis) => expect(b).toBeCloseTo(round[axis]!, 4));
+  magnetField(cylinder, 1)(0.015, 0, 0.001).forEach((b, axis) => expect(b).toBeCloseTo(round[axis], 4));
 });
 
 test('every kind in the registry has a name', () => {

@@ -33,8 +33,8 @@ test('a magnet too flat for its coercivity is questioned at any temperature', ()
 });
 
 test('without a coercivity nothing is said about the knee', () => {
-  const { intrinsicCoercivity: _unknown, ...rest } = magnets;
-  const result = magnetsStage({ ...rest, shape: { kind: 'cylinder', diameter: 0.03, axial: 0.001 } }, 60);
+  const thin: MagnetsSection = { ...magnets, shape: { kind: 'cylinder', diameter: 0.03, axial: 0.001 }, intrinsicCoercivity: undefined };
+  const result = magnetsStage(thin, 60);
   expect(result.intrinsicCoercivity).toBeUndefined();
   expect(result.cautions).toEqual([]);
 });
