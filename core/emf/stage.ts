@@ -1,12 +1,13 @@
-import { spectrumReader } from '../field/harmonics';
+import type { BodyStack } from '../field/images';
 import type { GapSpectrum } from '../field/stage';
 import type { Caution } from '../problem';
 import { layoutModel } from '../winding/layouts';
 import type { WindingSection } from '../winding/section';
-import type { Coil, WindingResult } from '../winding/stage';
-import { mutualInductance, selfInductance, type Bundle } from './inductance';
+import type { WindingResult } from '../winding/stage';
+import { imageLifts, imagesInductance, mutualInductance, ownDistance, selfInductance, type Bundle } from './bundle';
+import { emfCautions } from './cautions';
 import { turnLinkage } from './linkage';
-import { coilEmf, combined, harmonicPeak, rms, valueAt } from './waveform';
+import { coilEmf, combined, distortion, harmonicPeak, rms, valueAt } from './waveform';
 
 /** One phase's EMF per unit of shaft speed: e(t) = ω_shaft Σ_h [cos[h] cos(n_h θe) + sin[h] sin(n_h θe)], θe = p·θ_shaft. [V·s/rad] */
 export interface PhaseEmf {
@@ -36,6 +37,8 @@ export interface EmfResult {
   inductance: number[][];
   coilInductance: number;
   phaseInductance: number;
+  /** RMS between the two paths of a phase that differ most, over the shaft's speed: what drives a current round them. [V·s/rad] */
+  circulating?: number;
   cautions: Caution[];
 }
 
@@ -43,78 +46,104 @@ export interface EmfResult {
 export interface LinkageShape {
   polePairs: number;
   orders: number[];
-  /** λ_h of each coil, per turn. [Wb] */
+  /** λ_n of each coil as if it lay on +x. [Wb] */
   linkage: number[][];
 }
 
 /** Linkage of every coil, one integration for each height at which coils lie. */
-export function linkageStage(winding: WindingSection, { coils }: WindingResult, spectrum: GapSpectrum): LinkageShape {
-  const reader = spectrumReader(spectrum);
+export function linkageShape({ layout, thickness }: WindingSection, { coils }: WindingResult, spectrum: GapSpectrum): LinkageShape {
+  const model = layoutModel(layout);
   const atHeight = new Map<number, number[]>();
-  for (const { height } of coils)
-    if (!atHeight.has(height))
-      atHeight.set(height, turnLinkage(reader, spectrum, layoutModel(winding.layout), winding.layout, height, winding.thickness));
-  return {
-    polePairs: spectrum.poles / 2,
-    orders: spectrum.orders,
-    linkage: coils.map(({ height }) => atHeight.get(height) as number[]),
+  const linkageAt = (height: number) => {
+    const known = atHeight.get(height);
+    if (known) return known;
+    const edgesAt = (offset: number) => model.fluxEdges(layout, spectrum.poles, offset);
+    const made = turnLinkage(spectrum, edgesAt, { legWidth: layout.legWidth, height, thickness });
+    atHeight.set(height, made);
+    return made;
   };
+  return { polePairs: spectrum.poles / 2, orders: spectrum.orders, linkage: coils.map(({ height }) => linkageAt(height)) };
 }
 
-/** Inductances of one turn, coil against coil. [H] */
-export function inductanceStage(winding: WindingSection, poles: number, { coils }: WindingResult): number[][] {
-  const model = layoutModel(winding.layout);
+/** Where the steel begins, below and above the winding's middle; infinite where there is none. [m] */
+export type Steel = Pick<BodyStack, 'steelBelow' | 'steelAbove'>;
+export const NO_STEEL: Steel = { steelBelow: -Infinity, steelAbove: Infinity };
+
+/** Inductances of one turn, coil against coil, images in the steel counted. [H] */
+export function inductanceShape(winding: WindingSection, poles: number, result: WindingResult, steel: Steel): number[][] {
+  const { layout, thickness } = winding;
+  const model = layoutModel(layout);
   const bundle: Bundle = {
-    path: (offset) => model.turnPath(winding.layout, poles, offset),
-    legWidth: winding.layout.legWidth,
-    thickness: winding.thickness,
+    path: (offset) => model.turnPath(layout, poles, offset, 'mitred'),
+    symmetry: model.symmetry(poles),
+    legWidth: layout.legWidth,
+    thickness,
   };
+  // Rings in one layer cross at their ends, which no plane drawing can show: they pass at about their own distance there.
+  const nearest = layout.kind === 'serpentine' ? ownDistance(layout.legWidth, thickness) : 0;
   const own = selfInductance(bundle);
+  const plated = Number.isFinite(steel.steelBelow) || Number.isFinite(steel.steelAbove);
   const known = new Map<string, number>();
-  const between = (a: Coil, b: Coil) => {
+  const between = (i: number, j: number) => {
+    const [a, b] = [result.coils[i], result.coils[j]];
     const apart = Math.abs(a.angle - b.angle) % (2 * Math.PI);
     const angle = Math.min(apart, 2 * Math.PI - apart);
     const lift = Math.abs(a.height - b.height);
-    const key = `${angle.toFixed(9)} ${lift.toFixed(9)}`;
-    let mutual = known.get(key);
-    if (mutual === undefined) known.set(key, (mutual = mutualInductance(bundle, angle, lift)));
-    return mutual;
+    const key = `${Math.round(angle * 1e7)} ${plated ? `${a.height} ${b.height}` : Math.round(lift * 1e7)}`;
+    let found = known.get(key);
+    if (found === undefined) {
+      found = i === j ? own : mutualInductance(bundle, angle, Math.max(nearest, lift));
+      if (plated) {
+        const images = imageLifts(a.height, b.height, steel.steelBelow, steel.steelAbove, result.outerRadius);
+        found += imagesInductance(bundle, angle, images);
+      }
+      known.set(key, found);
+    }
+    return found;
   };
-  return coils.map((a) => coils.map((b) => (a === b ? own : between(a, b))));
+  const matrix = result.coils.map(() => result.coils.map(() => 0));
+  result.coils.forEach((_, i) => {
+    for (let j = 0; j <= i; j++) matrix[i][j] = matrix[j][i] = between(i, j);
+  });
+  return matrix;
 }
 
-/** EMF and inductance of coils, phases and lines. */
-export function emfStage(winding: WindingSection, { coils }: WindingResult, shape: LinkageShape, perTurn: number[][]): EmfResult {
+/** EMF and inductance of coils, phases and lines, from what one turn gives. */
+export function emfFromShape(
+  winding: WindingSection,
+  { coils }: WindingResult,
+  { polePairs, orders, linkage }: LinkageShape,
+  perTurn: number[][],
+): EmfResult {
   const { turns, phases, parallelPaths, connection } = winding;
-  const { polePairs, orders } = shape;
-  const coilEmfs = coils.map((coil, i) =>
-    coilEmf(
-      shape.linkage[i].map((l) => turns * l),
-      orders,
-      polePairs,
-      coil.angle,
+  const coilEmfs = coils.map((coil, i) => coilEmf(linkage[i], orders, polePairs, coil.angle, turns));
+  const sharesOf = (chosen: (phase: number, path: number) => boolean, paths: number) =>
+    coils.map(({ phase, path, direction }) => (chosen(phase, path) ? direction / paths : 0));
+  const shares = Array.from({ length: phases }, (_, j) => sharesOf((phase) => phase === j + 1, parallelPaths));
+  const phaseEmf = shares.map((weights) => combined(coilEmfs, weights));
+  const pathEmf = Array.from({ length: phases }, (_, j) =>
+    Array.from({ length: parallelPaths }, (_, k) =>
+      combined(
+        coilEmfs,
+        sharesOf((phase, path) => phase === j + 1 && path === k + 1, 1),
+      ),
     ),
   );
-  const share = (phase: number) => coils.map((coil) => (coil.phase === phase ? coil.direction / parallelPaths : 0));
-  const shares = Array.from({ length: phases }, (_, j) => share(j + 1));
-  const phaseEmf = shares.map((weights) => combined(coilEmfs, weights));
   const line = connection === 'star' && phases > 1 ? combined([phaseEmf[0], phaseEmf[1]], [1, -1]) : phaseEmf[0];
-  const inductance = shares.map((a) =>
-    shares.map((b) => turns ** 2 * a.reduce((sum, wa, i) => sum + wa * b.reduce((inner, wb, j) => inner + wb * perTurn[i][j], 0), 0)),
-  );
-  const peak = harmonicPeak(phaseEmf[0], 0);
+  const inductance = phaseInductances(shares, perTurn, turns);
+  const circulating = Math.max(...pathEmf.map(greatestDifference));
   const at1000rpm = (1000 * 2 * Math.PI) / 60;
   const angle = Array.from({ length: 121 }, (_, i) => (2 * Math.PI * i) / 120);
-  return {
+  const result: EmfResult = {
     polePairs,
     orders,
     coilEmf: coilEmfs,
     phaseEmf,
-    peakPerRadPerSecond: peak,
+    peakPerRadPerSecond: harmonicPeak(phaseEmf[0], 0),
     coilRmsPer1000rpm: rms(coilEmfs[0]) * at1000rpm,
     phaseRmsPer1000rpm: rms(phaseEmf[0]) * at1000rpm,
     lineRmsPer1000rpm: rms(line) * at1000rpm,
-    distortion: peak > 0 ? Math.sqrt(Math.max(0, (2 * rms(phaseEmf[0]) ** 2) / peak ** 2 - 1)) : 0,
+    distortion: distortion(phaseEmf[0]),
     hertzPer1000rpm: (polePairs * 1000) / 60,
     waveform: {
       angle,
@@ -124,6 +153,24 @@ export function emfStage(winding: WindingSection, { coils }: WindingResult, shap
     inductance,
     coilInductance: turns ** 2 * perTurn[0][0],
     phaseInductance: inductance[0][0],
+    circulating,
     cautions: [],
   };
+  return { ...result, cautions: emfCautions(winding, phaseEmf, circulating) };
+}
+
+/** EMF and inductance straight from the gap's field. */
+export function emfStage(winding: WindingSection, result: WindingResult, spectrum: GapSpectrum, steel: Steel): EmfResult {
+  const perTurn = inductanceShape(winding, spectrum.poles, result, steel);
+  return emfFromShape(winding, result, linkageShape(winding, result, spectrum), perTurn);
+}
+
+/** Paths of a phase carry its current in equal shares. */
+function phaseInductances(shares: number[][], perTurn: number[][], turns: number): number[][] {
+  const linked = shares.map((b) => perTurn.map((row) => row.reduce((sum, l, j) => sum + l * b[j], 0)));
+  return shares.map((a) => linked.map((flux) => turns ** 2 * a.reduce((sum, share, i) => sum + share * flux[i], 0)));
+}
+
+function greatestDifference(paths: PhaseEmf[]): number {
+  return Math.max(...paths.flatMap((a, i) => paths.slice(0, i + 1).map((b) => rms(combined([a, b], [1, -1])))));
 }

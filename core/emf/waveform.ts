@@ -3,22 +3,23 @@ import type { PhaseEmf } from './stage';
 /**
  * EMF of a coil from its linkage, over the shaft's speed.
  *
- * @param linkage    λ_h, all turns counted. [Wb]
- * @param orders     n_h. [-]
+ * @param linkage    λ_n of one turn as if the coil lay on +x. [Wb]
+ * @param orders     n. [-]
  * @param polePairs  p. [-]
- * @param angle      Mechanical angle of the coil. [rad]
+ * @param angle      Mechanical angle of the coil, β. [rad]
+ * @param turns      N. [-]
  * @returns          Cosine and sine parts over the electrical angle of the shaft. [V·s/rad]
  *
- *   e = −dΛ/dt = ω Σ n p λ_n sin[n p (α − β)]
+ *   Λ = N Σ λ_n cos[n p (α − β)],  e = −dΛ/dt = ω N Σ n p λ_n sin[n p (α − β)]
  *
  * Source    Faraday's law.
  * Checked   tests/laws/emf.test.ts
  */
-export function coilEmf(linkage: readonly number[], orders: readonly number[], polePairs: number, angle: number): PhaseEmf {
-  const turned = orders.map((n) => n * polePairs * angle);
+export function coilEmf(linkage: readonly number[], orders: readonly number[], polePairs: number, angle: number, turns: number): PhaseEmf {
+  const peak = linkage.map((l, h) => turns * orders[h] * polePairs * l);
   return {
-    cos: linkage.map((l, h) => -orders[h] * polePairs * l * Math.sin(turned[h])),
-    sin: linkage.map((l, h) => orders[h] * polePairs * l * Math.cos(turned[h])),
+    cos: peak.map((e, h) => -e * Math.sin(orders[h] * polePairs * angle)),
+    sin: peak.map((e, h) => e * Math.cos(orders[h] * polePairs * angle)),
   };
 }
 
@@ -77,4 +78,19 @@ export function harmonicPeak(emf: PhaseEmf, index: number): number {
  */
 export function valueAt(emf: PhaseEmf, orders: readonly number[], angle: number): number {
   return orders.reduce((sum, n, h) => sum + emf.cos[h] * Math.cos(n * angle) + emf.sin[h] * Math.sin(n * angle), 0);
+}
+
+/**
+ * Share of harmonics in a waveform.
+ *
+ * @param emf  EMF. [V·s/rad]
+ * @returns    RMS of all harmonics over that of the fundamental; 0 where there is no fundamental. [-]
+ *
+ * Source    total harmonic distortion, IEC 61000-2-2 (from memory).
+ * Checked   tests/laws/emf.test.ts
+ */
+export function distortion(emf: PhaseEmf): number {
+  const fundamental = harmonicPeak(emf, 0);
+  const rest = rms({ cos: emf.cos.slice(1), sin: emf.sin.slice(1) }) * Math.SQRT2;
+  return fundamental > 0 ? rest / fundamental : 0;
 }

@@ -1,20 +1,11 @@
-import type { LayoutModel } from './layouts';
+import type { Corners, LayoutModel, Point } from './layouts';
 import type { Layout } from './section';
 import type { PathPiece } from './stage';
 
 type Concentrated = Extract<Layout, { kind: 'concentrated' }>;
-type Point = [number, number];
 
-const corners = ({ holeInnerRadius: a, holeOuterRadius: b, holeInnerWidth: v, holeOuterWidth: w }: Concentrated): Point[] => [
-  [a, -v / 2],
-  [b, -w / 2],
-  [b, w / 2],
-  [a, v / 2],
-];
-
-/** The hole's polygon moved outward by `offset` on every side, corners mitred. */
-export function mitred(layout: Concentrated, offset: number): Point[] {
-  const { holeInnerRadius: a, holeOuterRadius: b, holeInnerWidth: v, holeOuterWidth: w } = layout;
+/** The hole's polygon moved outward by `offset` on every side, corners mitred, counter-clockwise from the inner corner at negative y. [m] */
+function mitred({ holeInnerRadius: a, holeOuterRadius: b, holeInnerWidth: v, holeOuterWidth: w }: Concentrated, offset: number): Point[] {
   const slope = (w - v) / 2 / (b - a);
   const halfWidth = (x: number) => v / 2 + slope * (x - a) + offset * Math.hypot(1, slope);
   const [inner, outer] = [a - offset, b + offset];
@@ -26,8 +17,9 @@ export function mitred(layout: Concentrated, offset: number): Point[] {
   ];
 }
 
-function turnPath(layout: Concentrated, _poles: number, offset: number): PathPiece[] {
-  const hole = corners(layout);
+/** Every corner of the hole, and the angle of the outward normal before and after it. */
+function rounded(layout: Concentrated, offset: number): PathPiece[] {
+  const hole = mitred(layout, 0);
   return hole.flatMap((corner, i): PathPiece[] => {
     const [before, after] = [hole[(i + 3) % 4], hole[(i + 1) % 4]];
     const normalIn = Math.atan2(corner[1] - before[1], corner[0] - before[0]) - Math.PI / 2;
@@ -35,10 +27,16 @@ function turnPath(layout: Concentrated, _poles: number, offset: number): PathPie
     const sweep = (((normalOut - normalIn) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
     const moved = ([x, y]: Point): Point => [x + offset * Math.cos(normalOut), y + offset * Math.sin(normalOut)];
     return [
-      ...(offset > 0 ? [{ kind: 'arc', centre: corner, radius: offset, start: normalIn, sweep } as PathPiece] : []),
+      ...(offset > 0 ? [{ kind: 'arc', centre: corner, radius: offset, start: normalIn, sweep } as const] : []),
       { kind: 'line', from: moved(corner), to: moved(after) },
     ];
   });
+}
+
+function turnPath(layout: Concentrated, _poles: number, offset: number, corners: Corners = 'rounded'): PathPiece[] {
+  if (corners === 'rounded') return rounded(layout, offset);
+  const polygon = mitred(layout, offset);
+  return polygon.map((from, i) => ({ kind: 'line', from, to: polygon[(i + 1) % 4] }));
 }
 
 /** Separate coils side by side in one layer, coil 1 on +x. */
@@ -46,13 +44,20 @@ export const concentrated: LayoutModel<Concentrated> = {
   count: ({ coils }) => coils,
   layers: () => 1,
   extent: (layout) => {
-    const outermost = mitred(layout, layout.legWidth);
-    return [outermost[0][0], Math.hypot(...outermost[1])];
+    const [inner, outer] = mitred(layout, layout.legWidth);
+    return [inner[0], Math.hypot(...outer)];
   },
   turnPath,
+  symmetry: () => 1,
   fluxEdges: (layout, _poles, offset) => {
-    const polygon = mitred(layout, offset);
-    return { edges: polygon.map((corner, i) => [corner, polygon[(i + 1) % 4]]), repeat: 1 };
+    const [, , outer, inner] = mitred(layout, offset);
+    // The half above the coil's own axis; the other is its mirror image.
+    const edges: [Point, Point][] = [
+      [[outer[0], 0], outer],
+      [outer, inner],
+      [inner, [inner[0], 0]],
+    ];
+    return { edges, repeat: 2 };
   },
 };
 
@@ -60,15 +65,15 @@ export const concentrated: LayoutModel<Concentrated> = {
  * Free room between neighbouring coils, leg to leg.
  *
  * @param layout  Concentrated layout. [m]
- * @returns       Room at the tightest place, negative where they overlap; undefined for one or two coils. [m]
+ * @returns       Room at the tightest place, negative where they overlap; undefined for a single coil. [m]
  *
- * Source    the outermost turn lies everywhere one leg width from the hole, so the hole's corners decide.
+ * Source    geometry: the outermost turn lies everywhere one leg width from the hole, so the hole's corners decide.
  * Checked   tests/core/winding/layouts.test.ts
  */
 export function roomBetweenCoils(layout: Concentrated): number | undefined {
-  if (layout.coils < 3) return undefined;
+  if (layout.coils < 2) return undefined;
   const half = Math.PI / layout.coils;
   const toBisector = ([x, y]: Point) => x * Math.sin(half) - y * Math.cos(half);
-  const [, , outer, inner] = corners(layout);
+  const [, , outer, inner] = mitred(layout, 0);
   return 2 * (Math.min(toBisector(outer), toBisector(inner)) - layout.legWidth);
 }

@@ -4,7 +4,10 @@ import { serpentine } from './serpentine';
 import type { PathPiece } from './stage';
 
 type Of<K extends Layout['kind']> = Extract<Layout, { kind: K }>;
-export type Edge = [from: [number, number], to: [number, number]];
+export type Point = [x: number, y: number];
+export type Edge = [from: Point, to: Point];
+/** Corners as wire lies round them, or square as the field is worked out. */
+export type Corners = 'rounded' | 'mitred';
 
 /** What the later stages need of a way of laying the turns. Offsets run from 0, the innermost turn, to the leg width. */
 export interface LayoutModel<L> {
@@ -14,11 +17,13 @@ export interface LayoutModel<L> {
   layers(layout: L, phases: number): number;
   /** Radii between which copper lies, corners mitred. [m] */
   extent(layout: L): [inner: number, outer: number];
-  /** One turn as it lies, for drawings and for the length of wire. [m] */
-  turnPath(layout: L, poles: number, offset: number): PathPiece[];
+  /** One closed turn, counter-clockwise: rounded, as for drawings and the length of wire, or mitred, as for the field. [m] */
+  turnPath(layout: L, poles: number, offset: number, corners?: Corners): PathPiece[];
+  /** How many times a turn repeats itself round the axle. */
+  symmetry(poles: number): number;
   /**
-   * The straight edges of one turn, corners mitred, counter-clockwise; those at constant radius carry no term of the flux integral and are left
-   * out. They stand for `repeat` equal sets round the axle. [m]
+   * Straight edges of one turn, corners mitred; those at constant radius carry no term of the flux integral and are left out. The turn is made of
+   * `repeat` such sets, turned or mirrored. [m]
    */
   fluxEdges(layout: L, poles: number, offset: number): { edges: Edge[]; repeat: number };
 }

@@ -1,9 +1,8 @@
-import type { Edge, LayoutModel } from './layouts';
+import type { LayoutModel, Point } from './layouts';
 import type { Layout } from './section';
 import type { PathPiece } from './stage';
 
 type Serpentine = Extract<Layout, { kind: 'serpentine' }>;
-type Point = [number, number];
 
 const at = (radius: number, angle: number): Point => [radius * Math.cos(angle), radius * Math.sin(angle)];
 
@@ -35,19 +34,31 @@ export const serpentine: LayoutModel<Serpentine> = {
   layers: ({ placement }, phases) => (placement === 'stacked' ? phases : 1),
   extent: ({ innerRadius, outerRadius, legWidth }) => [innerRadius - legWidth / 2, outerRadius + legWidth / 2],
   turnPath,
+  symmetry: (poles) => poles / 2,
   fluxEdges: (layout, poles, offset) => {
-    // One lobe: in at +half a pitch, out at −half a pitch; the arcs between are at constant radius.
-    const path = turnPath(layout, poles, offset);
-    const inward = path[0];
-    if (inward.kind !== 'line') throw new Error('a serpentine path begins with a leg');
-    const mirrored = ([x, y]: Point): Point => [x, -y];
-    const edges: Edge[] = [
-      [inward.from, inward.to],
-      [mirrored(inward.to), mirrored(inward.from)],
-    ];
-    return { edges, repeat: poles / 2 };
+    // Every leg is the first one turned or mirrored, and gives the same; the arcs are at constant radius.
+    const aside = offset - layout.legWidth / 2;
+    const end = (radius: number) => at(radius, Math.PI / poles + Math.asin(aside / radius));
+    return { edges: [[end(layout.outerRadius + aside), end(layout.innerRadius + aside)]], repeat: poles };
   },
 };
+
+/**
+ * Room for a leg side by side with its neighbours.
+ *
+ * @param innerRadius  Where legs begin. [m]
+ * @param poles        Legs of one ring, 2p. [-]
+ * @param rings        Rings in one layer. [-]
+ * @returns            Arc from leg to leg at the inner radius, the tightest place. [m]
+ *
+ *   2π r / (2p · m): an m-th part of the pole pitch
+ *
+ * Source    geometry.
+ * Checked   tests/core/winding/layouts.test.ts
+ */
+export function roomForLeg(innerRadius: number, poles: number, rings: number): number {
+  return (2 * Math.PI * innerRadius) / poles / rings;
+}
 
 /** Peg the skein is wound on. Common practice, no source: thick enough not to kink the wire. [m] */
 const PEG_DIAMETER = 0.012;
@@ -56,10 +67,12 @@ const PEG_DIAMETER = 0.012;
  * Pegs for winding a skein that will close on the folded path.
  *
  * @param meanTurn     Length of the folded path. [m]
- * @param bundleDepth  Depth of the skein on the peg. [m]
+ * @param bundleDepth  Depth of the skein round the pegs. [m]
  * @returns            Distance between the pegs' centres, peg diameter, depth. [m] Undefined where the path is too short for two pegs.
  *
  *   2·s + π·(peg + depth) = mean turn
+ *
+ * The skein and the folded ring both go once round, so a skein as deep on the pegs as the leg is wide has the right length in every layer.
  *
  * Source    length of a belt round two equal pegs, middle of the bundle.
  * Checked   tests/core/winding/layouts.test.ts

@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { turnLinkage } from '../../core/emf/linkage';
 import { coilEmf, rms } from '../../core/emf/waveform';
-import { spectrumReader } from '../../core/field/harmonics';
 import { fieldSource } from '../../core/field/source';
 import { gapSpectrum } from '../../core/field/spectrum';
 import type { DiscsSection } from '../../core/field/section';
@@ -55,7 +54,8 @@ function linkageOf(machine: Machine, steel: boolean, layout: Layout, thickness: 
   const [innerRadius, outerRadius] = model.extent(layout);
   const source = fieldSource(machine.shape, machine.remanence, discs, machine.gap);
   const spectrum = gapSpectrum(source, { innerRadius, outerRadius, halfHeight: thickness / 2 }, 1);
-  return turnLinkage(spectrumReader(spectrum), spectrum, model, layout, 0, thickness);
+  const edgesAt = (offset: number) => model.fluxEdges(layout, machine.poles, offset);
+  return turnLinkage(spectrum, edgesAt, { legWidth: layout.legWidth, height: 0, thickness });
 }
 
 const num = (value: number | string | undefined) => value as number;
@@ -99,6 +99,6 @@ test.each(runs)('$name: fundamental within 0.3 %, waveform RMS within 0.5 %', ({
   const fundamental = expected.flux_linkage_fundamental_peak_Wb;
   expect(Math.abs(linkage[0] / fundamental - 1)).toBeLessThan(0.003);
   const orders = linkage.map((_, h) => 2 * h + 1);
-  const effective = rms(coilEmf(linkage, orders, machine.poles / 2, 0)) * ((expected.rpm * 2 * Math.PI) / 60);
+  const effective = rms(coilEmf(linkage, orders, machine.poles / 2, 0, 1)) * ((expected.rpm * 2 * Math.PI) / 60);
   expect(Math.abs(effective / expected.emf_true_rms_V_per_turn - 1)).toBeLessThan(0.005);
 });
