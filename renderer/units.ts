@@ -138,15 +138,18 @@ export const inEntryUnit = (value: number, kind: UnitKind, preferences: UnitPref
   fromSi(value, factorOf(kind, entryUnit(kind, preferences)));
 
 /** A number as digits: `significant` of them, never in exponent form, "–" when there is none. */
-export function digits(value: number, significant = 4, keepZeros = true): string {
+export function digits(value: number, significant = 4, keepZeros = true, mostPlaces = 15): string {
   if (!Number.isFinite(value)) return '–';
   if (value === 0) return '0';
-  const places = Math.min(15, Math.max(0, significant - 1 - Math.floor(Math.log10(Math.abs(value)))));
+  const places = Math.min(mostPlaces, Math.max(0, significant - 1 - Math.floor(Math.log10(Math.abs(value)))));
   const fixed = value.toFixed(places);
   if (Number(fixed) === 0) return '0';
   const text = keepZeros || !fixed.includes('.') ? fixed : fixed.replace(/\.?0+$/, '');
   return text.replace('-', '−');
 }
+
+/** A result smaller than this many places is nothing. */
+const MOST_RESULT_PLACES = 6;
 
 export interface Shown {
   text: string;
@@ -161,7 +164,7 @@ export function shown(value: number | null | undefined, kind: UnitKind, preferen
   const number = fromSi(value, factorOf(kind, name));
   if (kind === 'count') return { text: digits(number, 9, false), unit: name };
   if (kind === 'temperature') return { text: digits(number, Math.abs(number) >= 100 ? 4 : 3), unit: name };
-  return { text: digits(number, significant), unit: name };
+  return { text: digits(number, significant, true, MOST_RESULT_PLACES), unit: name };
 }
 
 /** The same in one string, as in "12.30 V". */

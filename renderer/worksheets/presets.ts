@@ -1,4 +1,4 @@
-import { awgWires, batteryPresets, diodePresets, magnetGrades, metricWires, type Design } from '../../core';
+import { awgGauges, batteryPresets, diodePresets, magnetGrades, metricGauges, type Design } from '../../core';
 import type { Preset, PresetTable } from '../parts/preset-picker';
 import type { EntryGroup } from './worksheet';
 
@@ -29,8 +29,8 @@ const wires = (gauges: readonly { label: string; conductorDiameter: number; over
     name: label,
     changes: { 'winding.wire.conductorDiameter': conductorDiameter, 'winding.wire.overallDiameter': overallDiameter },
   }));
-const metric = wires(metricWires);
-const awg = wires(awgWires);
+const metric = wires(metricGauges);
+const awg = wires(awgGauges);
 
 const diodes: Preset[] = diodePresets.map(({ label, threshold, slope }) => ({
   name: label,

@@ -1,4 +1,4 @@
-import { expectedReadings, type Design, type ExpectedReadings, type Reading, type Results } from '../../../core';
+import { expectedReadings, type Design, type Reading, type Results } from '../../../core';
 
 export type On = Reading['on'];
 
@@ -28,7 +28,10 @@ export function compared(reading: Reading, design: Design, results: Results): Co
 }
 
 /** Volts and hertz go with the speed. [rad/s] */
-function atSpeed({ speeds }: ExpectedReadings, speed: number): { coil: number; phase: number; line: number; hertz: number } | undefined {
+function atSpeed(
+  { speeds }: ReturnType<typeof expectedReadings>,
+  speed: number,
+): { coil: number; phase: number; line: number; hertz: number } | undefined {
   const one = speeds[0];
   if (!one) return undefined;
   const times = (speed * 60) / (2 * Math.PI) / one.rpm;
