@@ -107,7 +107,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
             severity: 'warning',
             where: 'winding.turns',
             message:
-              'At rated wind the load holds the wheel far below its best speed: it stalls. More turns, or a smaller load, let it run.',
+              'At rated wind the load holds the wheel far below its best speed: it stalls. Fewer turns (a higher cut-in speed) or a smaller load let it run.',
           } as Caution,
         ]
       : []),
