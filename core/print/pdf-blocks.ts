@@ -36,17 +36,16 @@ const printers: { [K in Block['kind']]: Printer<K> } = {
     },
   },
   facts: {
-    least(flow, { rows }) {
-      const heights = rows.map((row) => factOf(flow, row).height);
+    least(flow, facts) {
+      const heights = factsOf(flow, facts).map(({ height }) => height);
       const whole = heights.reduce((sum, height) => sum + height, 0);
       return whole <= KEPT ? whole : heights.slice(0, 3).reduce((sum, height) => sum + height, 0);
     },
-    print(flow, { rows }) {
-      for (const row of rows) {
-        const { name, value, height } = factOf(flow, row);
+    print(flow, facts) {
+      for (const { name, value, size, height } of factsOf(flow, facts)) {
         flow.room(height);
-        flow.write(name, MARGIN, flow.y, TYPE.body);
-        flow.write(value, MARGIN + FACT_NAME * flow.width, flow.y, TYPE.body);
+        flow.write(name, MARGIN, flow.y, size);
+        flow.write(value, MARGIN + FACT_NAME * flow.width, flow.y, size);
         flow.y += height;
         rule(flow, flow.y - 0.6, 0.1);
       }
@@ -61,7 +60,7 @@ const printers: { [K in Block['kind']]: Printer<K> } = {
     },
   },
   drawing: {
-    least: (flow, { drawing }) => TITLE + SHRUNK * drawingHeight(drawing) * wholeScale(flow, drawing),
+    least: (flow, { drawing }) => TITLE + (drawing.paper ? SHRUNK : 1) * drawingHeight(drawing) * wholeScale(flow, drawing),
     print(flow, { drawing }) {
       const { minX, maxX } = drawing.bounds;
       const scale = Math.min(wholeScale(flow, drawing), (flow.left() - TITLE) / drawingHeight(drawing));
@@ -123,12 +122,13 @@ export function printBlocks(flow: Flow, blocks: readonly Block[]): void {
 /** Share of the width for a fact's name. */
 const FACT_NAME = 0.3;
 
-function factOf(flow: Flow, [name, value]: [string, string]) {
-  const lines = {
-    name: flow.wrap(name, FACT_NAME * flow.width - 3, TYPE.body),
-    value: flow.wrap(value, (1 - FACT_NAME) * flow.width, TYPE.body),
-  };
-  return { ...lines, height: Math.max(lines.name.length, lines.value.length) * lineHeight(TYPE.body) + 1.6 };
+function factsOf(flow: Flow, { rows, large }: Of<'facts'>) {
+  const size = large ? TYPE.large : TYPE.body;
+  return rows.map(([words, figures]) => {
+    const name = flow.wrap(words, FACT_NAME * flow.width - 3, size);
+    const value = flow.wrap(figures, (1 - FACT_NAME) * flow.width, size);
+    return { name, value, size, height: Math.max(name.length, value.length) * lineHeight(size) + 1.6 };
+  });
 }
 
 /** How much a drawing may be shrunk rather than leave the foot of a page empty; its lettering stays above ten points. */

@@ -44,7 +44,7 @@ export function windingSheet(design: Design, results: Results): SheetDocument {
     blocks: [
       { kind: 'text', text: 'Read the cautions at the end before you begin. Lengths in mm unless another unit stands beside them.' },
       heading('What to wind'),
-      { kind: 'facts', rows: windingFacts(design, results) },
+      { kind: 'facts', rows: windingFacts(design, results), large: true },
       { kind: 'drawing', drawing: coilDrawing(design, results) },
       heading('Steps'),
       { kind: 'steps', steps: windingSteps(design, results) },

@@ -14,7 +14,8 @@ export interface Column {
 export type Block =
   | { kind: 'heading'; text: string }
   | { kind: 'text'; text: string }
-  | { kind: 'facts'; rows: [name: string, value: string][] }
+  /** Names and values; `large` for what is looked up with both hands full. */
+  | { kind: 'facts'; rows: [name: string, value: string][]; large?: boolean }
   | { kind: 'table'; columns: Column[]; rows: string[][] }
   | { kind: 'drawing'; drawing: Drawing }
   /** Numbered, each with a box to tick. */

@@ -3,7 +3,7 @@ import { METALS } from '../constants';
 import type { Design } from '../design/schema';
 import type { Reel } from '../design/shelf';
 import type { Block } from './document';
-import { bareMm, kilograms, many, metres, squareMm, wireMm } from './figures';
+import { bareMm, celsius, kilograms, many, metres, squareMm, wireMm } from './figures';
 import { effectiveConnection } from './joins';
 
 /** Bought over what is wound, for tails, joints and a spoilt coil. Common practice. [-] */
@@ -26,7 +26,7 @@ export function shoppingBlocks(design: Design, results: Results): Block[] {
   const rows: [string, string][] = [
     [
       'Winding wire',
-      `${wire.metal}, ${wireMm(wire.conductorDiameter)} bare, ${wireMm(wire.overallDiameter)} over the covering, class ${wire.thermalClass} °C`,
+      `${wire.metal}, ${wireMm(wire.conductorDiameter)} bare, ${wireMm(wire.overallDiameter)} over the covering, class ${celsius(wire.thermalClass)}`,
     ],
     [
       'to buy',

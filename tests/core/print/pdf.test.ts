@@ -1,4 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { solve } from '../../../core/chain/solve';
+import type { Results } from '../../../core/chain/results';
+import { blankDesign } from '../../../core/design/form';
 import type { Design } from '../../../core/design/schema';
 import { sheetPdf, type SheetPaper } from '../../../core/print/pdf';
 import { windingSheet } from '../../../core/sheet/build';
@@ -8,7 +11,8 @@ import { concentrated, designWith, resultsFor, serpentine } from '../sheet/fixtu
 import { fontBase64, type Page, readPdf, squeezed } from './sheet-pdf';
 
 const paper: SheetPaper = { paper: 'a4', fileName: 'hill-top.gapwright', date: '2026-03-14', fontBase64, version: '0.1.0' };
-const printed = (design: Design, change: Partial<SheetPaper> = {}) => sheetPdf(design, resultsFor(design), { ...paper, ...change });
+const printed = (design: Design, change: Partial<SheetPaper> = {}, results = resultsFor(design)) =>
+  sheetPdf(design, results, { ...paper, ...change });
 
 const sixPhases: Design = (() => {
   const design = designWith(
@@ -36,7 +40,12 @@ const sixPhases: Design = (() => {
   };
 })();
 
-const cases: [string, Design, Partial<SheetPaper>][] = [
+const blank = blankDesign();
+const solvedSerpentine: Design = { ...blank, winding: { ...blank.winding, layout: serpentine, thickness: 0.006, turns: 20 } };
+
+const cases: [string, Design, Partial<SheetPaper>, Results?][] = [
+  ['a blank design, worked out', blank, {}, solve(blank)],
+  ['a serpentine, worked out', solvedSerpentine, { paper: 'letter' }, solve(solvedSerpentine)],
   ['nine coils on A4', designWith({}), {}],
   ['a serpentine on Letter', designWith({ layout: serpentine }), { paper: 'letter' }],
   ['a single phase on bridges in series', designWith({ layout: concentrated(6), phases: 1, connection: 'separate' }, 8), {}],
@@ -65,15 +74,15 @@ const wordsOf = (block: Block): string[] => {
   }
 };
 
-describe.each(cases)('%s', (_, design, change) => {
+describe.each(cases)('%s', (_, design, change, results = resultsFor(design)) => {
   let pages: Page[];
   beforeAll(async () => {
-    pages = await readPdf(printed(design, change));
+    pages = await readPdf(printed(design, change, results));
   });
 
   it('prints every word and number of every block', () => {
     const text = squeezed(pages.flatMap((p) => p.words.map((w) => w.words)).join(''));
-    const missing = windingSheet(design, resultsFor(design))
+    const missing = windingSheet(design, results)
       .blocks.flatMap(wordsOf)
       .filter((words) => !text.includes(squeezed(words)));
     expect(missing).toEqual([]);
@@ -96,7 +105,7 @@ describe.each(cases)('%s', (_, design, change) => {
   });
 
   it('says on every page which file, which day, which design and which page', () => {
-    const { trace } = windingSheet(design, resultsFor(design));
+    const { trace } = windingSheet(design, results);
     pages.forEach(({ words }, i) => {
       const foot = words.map((w) => w.words).join(' ');
       expect(foot).toContain(`page ${i + 1} of ${pages.length}`);
