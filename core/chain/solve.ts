@@ -12,6 +12,7 @@ import { remanenceAt } from '../magnets/remanence';
 import type { Caution } from '../problem';
 import { openCircuitPeak } from '../rectifier/open-circuit';
 import { turbineStage } from '../turbine/stage';
+import { windToReach } from '../turbine/match';
 import { yearEnergy } from '../turbine/yearly';
 import { windingStage } from '../winding/stage';
 import { wireStage } from '../wire/stage';
@@ -75,7 +76,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
         turns: winding.turns,
         connection: winding.connection,
         rated: { amps: ratedPoint.dcAmps, watts: ratedPoint.dcWatts },
-        greatestWatts: Math.max(...match.map(({ dcWatts }) => dcWatts)),
+        greatestWatts: Math.max(ratedPoint.dcWatts, ...match.filter(({ wind }) => wind <= site.ratedWind).map(({ dcWatts }) => dcWatts)),
         gustVolts: dcPeak * cold * runaway(site.gustWind),
         ratedOpenVolts: dcPeak * runaway(site.ratedWind),
         lightVolts: dcPeak * runaway(site.meanWind),
@@ -147,7 +148,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
     },
     cutIn: {
       rpm: cutIn === undefined ? null : (cutIn * 60) / (2 * Math.PI),
-      wind: cutIn === undefined ? null : (cutIn * wheel.wheel.radius) / wheel.runawayRatio,
+      wind: cutIn === undefined ? null : windToReach(wheel, cutIn, plant.eddyLoss(cutIn) + plant.bearingLoss(cutIn)),
     },
     curve: responses.map(({ point }) => point),
     match,

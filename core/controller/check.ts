@@ -6,7 +6,7 @@ export interface Demands {
   turns: number;
   connection: 'star' | 'delta' | 'separate';
   rated: { amps: number; watts: number };
-  /** Greatest watts into the controller in any wind up to the gust. */
+  /** Greatest watts into the controller in any wind up to the rated one. */
   greatestWatts: number;
   /** Run away in the gust, magnets at −20 °C. */
   gustVolts: number;

@@ -1,3 +1,4 @@
+import type { TurbineResult } from './stage';
 import { wheelPower, type Wheel } from './wind';
 
 /** One point of the generator's own curve as the turbine sees it. */
@@ -61,4 +62,27 @@ export function balances(wheel: Wheel, wind: number, load: readonly LoadPoint[])
  */
 export function settledSpeed(found: readonly Balance[]): number {
   return found[0]?.stable ? found[0].speed : 0;
+}
+
+/**
+ * The least wind in which the wheel, free but for drag, runs at a speed.
+ *
+ * @param turbine  Wheel and its run-away. [m, kg/m³, -]
+ * @param speed    More than 0. [rad/s]
+ * @param drag     Power of bearings and eddy currents at that speed. [W]
+ * @returns        Wind. [m/s]
+ *
+ * Source    wheel power = drag on the fast side of the power coefficient, bisection.
+ * Checked   tests/core/turbine/match.test.ts
+ */
+export function windToReach({ wheel, best, runawayRatio }: TurbineResult, speed: number, drag: number): number {
+  let low = (speed * wheel.radius) / runawayRatio;
+  let high = (speed * wheel.radius) / best.tipSpeedRatio;
+  while (wheelPower(wheel, high, speed) < drag) high *= 2;
+  for (let i = 0; i < 40; i++) {
+    const middle = (low + high) / 2;
+    if (wheelPower(wheel, middle, speed) < drag) low = middle;
+    else high = middle;
+  }
+  return high;
 }
