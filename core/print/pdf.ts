@@ -1,39 +1,25 @@
-import { jsPDF } from 'jspdf';
+import type { jsPDF } from 'jspdf';
 import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import { windingSheet } from '../sheet/build';
 import type { SheetDocument } from '../sheet/document';
 import { flowOn, MARGIN, TYPE } from './page-flow';
 import { printBlocks } from './pdf-blocks';
+import { pdfBytes, pdfDocument, type SheetPaper } from './pdf-document';
 
-export interface SheetPaper {
-  paper: 'a4' | 'letter';
-  fileName: string;
-  /** As in 2026-03-14. */
-  date: string;
-  /** DejaVu Sans as a TrueType file: the built-in fonts of PDF lack Ω, ° and ∅. */
-  fontBase64: string;
-  /** Of the program, as in 0.1.0. */
-  version?: string;
-}
+export type { SheetPaper } from './pdf-document';
 
 /** The winding sheet as a PDF file. The same design, paper, name and date give the same bytes. */
 export function sheetPdf(design: Design, results: Results, paper: SheetPaper): Uint8Array {
   const sheet = windingSheet(design, results);
-  const doc = new jsPDF({ unit: 'mm', format: paper.paper, putOnlyUsedFonts: true, compress: true });
-  doc.addFileToVFS('sheet.ttf', paper.fontBase64);
-  doc.addFont('sheet.ttf', 'sheet', 'normal');
-  doc.setFont('sheet', 'normal');
-  doc.setCreationDate(`D:${paper.date.replaceAll('-', '')}000000+00'00'`);
-  doc.setFileId(sheet.trace.repeat(4));
-  doc.setDocumentProperties({ title: sheet.title, subject: sheet.machine, creator: 'Gapwright' });
+  const doc = pdfDocument(paper, { title: sheet.title, subject: sheet.machine, trace: sheet.trace });
   const flow = flowOn(doc);
   const titleSize = flow.wrap(sheet.title, flow.width, TYPE.title).length > 2 ? TYPE.longTitle : TYPE.title;
   flow.y += flow.write(flow.wrap(sheet.title, flow.width, titleSize), MARGIN, flow.y, titleSize) + 1;
   flow.y += flow.write(flow.wrap(sheet.machine, flow.width, TYPE.machine), MARGIN, flow.y, TYPE.machine) + 2;
   printBlocks(flow, sheet.blocks);
   footers(doc, sheet, paper);
-  return new Uint8Array(doc.output('arraybuffer'));
+  return pdfBytes(doc);
 }
 
 function footers(doc: jsPDF, sheet: SheetDocument, { fileName, date, version }: SheetPaper): void {
