@@ -136,7 +136,8 @@ describe('an entry that cannot be used', () => {
 
 test('a file that is no design is refused and the one on screen left alone', async () => {
   const chooser = app.page.waitForEvent('filechooser');
-  await app.page.keyboard.press('Control+O');
+  await app.page.getByRole('button', { name: 'File' }).click();
+  await app.page.getByRole('menuitem', { name: 'Open' }).click();
   await (await chooser).setFiles({ name: 'bad.gapwright', mimeType: 'application/json', buffer: Buffer.from('{"kind":"other"}') });
   await app.page.getByText('bad.gapwright cannot be opened').waitFor();
   expect(await app.page.getByRole('textbox', { name: 'Title of the design' }).inputValue()).toBe('Untitled machine');
