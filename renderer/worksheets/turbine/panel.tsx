@@ -25,7 +25,7 @@ const FEWEST = 3; // as the design file allows
 export function Panel() {
   const turbine = useDesign((s) => s.design.turbine);
   const faults = useDesign((s) => s.faults);
-  const points = turbine.curve as Point[] | undefined;
+  const points = turbine.curve;
   const edit = (next: Point[] | undefined) => editEntry('turbine.curve', next, () => 'measured curve', true);
   const act = (next: Point[] | undefined) => {
     edit(next);
