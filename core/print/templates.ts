@@ -39,8 +39,9 @@ export function templatePdf(design: Design, results: Results, paper: SheetPaper)
     const place = count === 1 ? '' : `, row ${tile.row + 1}, column ${tile.column + 1}`;
     doc.setFontSize(10);
     doc.setTextColor('#000000');
-    doc.text(`${drawing.title}${place}. Natural size: check the line of 100 mm.`, EDGE, EDGE + height + 5);
+    doc.text(`${drawing.title}${place}. Natural size: the line below must measure 100 mm.`, EDGE, EDGE + height + 5);
     doc.text(`trace ${trace} · page ${i + 1} of ${pages.length}`, EDGE, EDGE + height + 10);
+    checkRule(doc, EDGE + width - 100, EDGE + height + 9);
   });
   return pdfBytes(doc);
 }
@@ -97,4 +98,11 @@ function printTile(doc: jsPDF, drawing: Drawing, { left, top }: Tile, width: num
       doc.line(x - 4, y, x + 4, y);
       doc.line(x, y - 4, x, y + 4);
     }
+}
+
+function checkRule(doc: jsPDF, x: number, y: number): void {
+  doc.setDrawColor('#000000');
+  doc.setLineWidth(0.2);
+  doc.line(x, y, x + 100, y);
+  for (const at of [x, x + 100]) doc.line(at, y - 2, at, y + 2);
 }

@@ -5,10 +5,43 @@ import type { Coil } from '../../../core/winding/stage';
 
 type Layout = Design['winding']['layout'];
 
-/** A blank design with another winding. */
+/** A machine whose numbers stand here, whatever a blank design begins with, and its winding changed at will. */
 export function designWith(winding: Partial<Design['winding']>, poles = 12, title = 'Hill-top machine'): Design {
   const blank = blankDesign();
-  return { ...blank, title, discs: { ...blank.discs, poles }, winding: { ...blank.winding, ...winding } };
+  return {
+    ...blank,
+    title,
+    magnets: { ...blank.magnets, shape: { kind: 'block', radial: 0.046, tangential: 0.03, axial: 0.01 } },
+    discs: {
+      arrangement: 'facing-pair',
+      poles,
+      pitchRadius: 0.127,
+      backing: { kind: 'steel', thickness: 0.008 },
+      runningClearance: 0.0015,
+    },
+    winding: {
+      ...blank.winding,
+      layout: {
+        kind: 'concentrated',
+        coils: 9,
+        holeInnerRadius: 0.104,
+        holeOuterRadius: 0.15,
+        holeInnerWidth: 0.0255,
+        holeOuterWidth: 0.0368,
+        legWidth: 0.018,
+      },
+      thickness: 0.01,
+      skin: 0.0005,
+      phases: 3,
+      turns: 60,
+      connection: 'star',
+      parallelPaths: 1,
+      leadLength: 1,
+      wire: { metal: 'copper', conductorDiameter: 1.4e-3, overallDiameter: 1.474e-3, inHand: 1, thermalClass: 180 },
+      ...winding,
+    },
+    surroundings: { ...blank.surroundings, airTemperature: 20 },
+  };
 }
 
 export const serpentine: Layout = { kind: 'serpentine', innerRadius: 0.104, outerRadius: 0.15, legWidth: 0.01, placement: 'stacked' };
