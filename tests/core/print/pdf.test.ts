@@ -43,9 +43,29 @@ const sixPhases: Design = (() => {
 const blank = blankDesign();
 const solvedSerpentine: Design = { ...blank, winding: { ...blank.winding, layout: serpentine, thickness: 0.006, turns: 20 } };
 
+const roundMagnets: Design = {
+  ...designWith({ layout: concentrated(8), phases: 2, wire: { ...blank.winding.wire, inHand: 3 } }, 10, 'Round magnets'),
+  load: { kind: 'open' },
+};
+roundMagnets.magnets = { ...roundMagnets.magnets, shape: { kind: 'cylinder', diameter: 0.04, axial: 0.008 } };
+roundMagnets.discs = { ...roundMagnets.discs, arrangement: 'single-with-return' };
+
+const unbalanced: Design = {
+  ...designWith({ layout: concentrated(10), connection: 'delta' }, 12, 'Ten coils for three phases'),
+  load: { kind: 'tracker' },
+  controller: { maxInputVoltage: 100, minInputVoltage: 20, maxInputCurrent: 40, maxPower: 1500, batteryVoltage: 24, maxChargeCurrent: 50 },
+};
+unbalanced.magnets = {
+  ...unbalanced.magnets,
+  shape: { kind: 'sector', innerRadius: 0.1, outerRadius: 0.15, span: 0.4, axial: 0.01 },
+};
+unbalanced.discs = { ...unbalanced.discs, arrangement: 'single', backing: { kind: 'none' } };
+
 const cases: [string, Design, Partial<SheetPaper>, Results?][] = [
   ['a blank design, worked out', blank, {}, solve(blank)],
   ['a serpentine, worked out', solvedSerpentine, { paper: 'letter' }, solve(solvedSerpentine)],
+  ['two phases under round magnets and a return plate, worked out', roundMagnets, {}, solve(roundMagnets)],
+  ['ten coils for three phases under sectors, worked out', unbalanced, {}, solve(unbalanced)],
   ['nine coils on A4', designWith({}), {}],
   ['a serpentine on Letter', designWith({ layout: serpentine }), { paper: 'letter' }],
   ['a single phase on bridges in series', designWith({ layout: concentrated(6), phases: 1, connection: 'separate' }, 8), {}],
@@ -86,6 +106,7 @@ describe.each(cases)('%s', (_, design, change, results = resultsFor(design)) => 
       .blocks.flatMap(wordsOf)
       .filter((words) => !text.includes(squeezed(words)));
     expect(missing).toEqual([]);
+    expect(text).not.toMatch(/NaN|Infinity|undefined|null/);
   });
 
   it('no words lie on each other or leave the page', () => {
