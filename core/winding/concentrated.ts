@@ -17,7 +17,7 @@ function mitred({ holeInnerRadius: a, holeOuterRadius: b, holeInnerWidth: v, hol
   ];
 }
 
-/** Every corner of the hole, and the angle of the outward normal before and after it. */
+/** The same with an arc round every corner of the hole. */
 function rounded(layout: Concentrated, offset: number): PathPiece[] {
   const hole = mitred(layout, 0);
   return hole.flatMap((corner, i): PathPiece[] => {
@@ -76,4 +76,18 @@ export function roomBetweenCoils(layout: Concentrated): number | undefined {
   const toBisector = ([x, y]: Point) => x * Math.sin(half) - y * Math.cos(half);
   const [, , outer, inner] = mitred(layout, 0);
   return 2 * (Math.min(toBisector(outer), toBisector(inner)) - layout.legWidth);
+}
+
+/**
+ * Angle a coil spans at the axle, middle of leg to middle of leg half-way along its hole.
+ *
+ * @param layout  Concentrated layout. [m]
+ * @returns       Angle. [rad]
+ *
+ * Source    geometry.
+ * Checked   tests/core/winding/layouts.test.ts
+ */
+export function coilSpan(layout: Concentrated): number {
+  const [, , outer, inner] = mitred(layout, layout.legWidth / 2);
+  return 2 * Math.atan2(outer[1] + inner[1], outer[0] + inner[0]);
 }

@@ -4,7 +4,7 @@ import { windingCautions } from './cautions';
 import { layoutModel, pathLength } from './layouts';
 import type { WindingSection } from './section';
 import { pegs } from './serpentine';
-import { nearestBalanced, phaseAngle, phasePhasors, slotStar, type Assignment } from './slot-star';
+import { nearestBalanced, phaseAngle, phasePhasors, slotStar, unbalanceOf, windingFactors, type Assignment } from './slot-star';
 
 /** A piece of a turn's path in the plane of the winding. [m, rad] Arcs run from angle `start` through `sweep` (counter-clockwise positive). */
 export type PathPiece =
@@ -26,7 +26,7 @@ export interface Coil {
 
 export interface WindingResult {
   coils: Coil[];
-  /** Coils in series in each parallel path of a phase. */
+  /** Coils in series in each parallel path of a phase; the mean where they do not share out evenly. */
   seriesCoils: number;
   /** Axial height of all the copper. [m] */
   copperHeight: number;
@@ -50,20 +50,20 @@ export interface WindingResult {
   cautions: Caution[];
 }
 
+/** Gauss nodes across the leg; a turn's length is all but straight in its offset. */
+const LAYERS = 3;
+
 /** Where the copper lies, coil by coil, and which coil belongs to which phase. */
 export function windingStage(winding: WindingSection, poles: number): WindingResult {
   const { layout, phases, parallelPaths } = winding;
   const model = layoutModel(layout);
   const count = model.count(layout, phases);
   const layers = model.layers(layout, phases);
-  const meanTurn = integral((offset) => pathLength(model.turnPath(layout, poles, offset)), 0, layout.legWidth, 3) / layout.legWidth;
+  const meanTurn =
+    integral((offset) => pathLength(model.turnPath(layout, poles, offset, 'rounded')), 0, layout.legWidth, LAYERS) / layout.legWidth;
   const [innerRadius, outerRadius] = model.extent(layout);
   const star = layout.kind === 'concentrated' ? slotStar(count, poles / 2, phases) : ringStar(phases);
-  const phasors = phasePhasors(star, phases);
-  const mean = phasors.reduce((sum, { size }) => sum + size, 0) / phases;
-  const unbalance = Math.max(...phasors.map((phasor, j) => deviation(phasor, mean, phaseAngle(j + 1, phases), phasors[0].angle)));
-  const pitch = layout.kind === 'concentrated' ? Math.abs(Math.sin((Math.PI * poles) / 2 / count)) : 1;
-  const distribution = mean / (count / phases);
+  const unbalance = unbalanceOf(phasePhasors(star, phases));
   const balanced = unbalance < 1e-6;
   const result: WindingResult = {
     coils: placedCoils(winding, poles, star, layers),
@@ -73,8 +73,8 @@ export function windingStage(winding: WindingSection, poles: number): WindingRes
     outerRadius,
     windowArea: layout.legWidth * winding.thickness,
     meanTurn,
-    ...(layout.kind === 'serpentine' && { pegs: pegs(meanTurn, winding.thickness) }),
-    factors: { distribution, pitch, winding: distribution * pitch },
+    ...(layout.kind === 'serpentine' && { pegs: pegs(meanTurn, layout.legWidth) }),
+    factors: layout.kind === 'concentrated' ? windingFactors(count, poles / 2, phases) : { distribution: 1, pitch: 1, winding: 1 },
     balanced,
     unbalance,
     nearestBalanced: balanced || layout.kind === 'serpentine' ? [] : nearestBalanced(count, poles, phases),
@@ -89,7 +89,7 @@ const ringStar = (phases: number): Assignment[] =>
 function placedCoils({ layout, thickness, parallelPaths }: WindingSection, poles: number, star: Assignment[], layers: number): Coil[] {
   const seen: number[] = [];
   // Coils of equal EMF go to different paths, so that paths come out alike wherever they can.
-  const order = star.map((_, i) => i).sort((a, b) => star[a].phase - star[b].phase || turnOf(star[a]) - turnOf(star[b]) || a - b);
+  const order = star.map((_, i) => i).sort((a, b) => star[a].phase - star[b].phase || star[a].angle - star[b].angle || a - b);
   const path = new Array<number>(star.length);
   for (const i of order) {
     const { phase } = star[i];
@@ -104,11 +104,4 @@ function placedCoils({ layout, thickness, parallelPaths }: WindingSection, poles
     height: layers > 1 ? (i - (layers - 1) / 2) * thickness : 0,
     path: path[i],
   }));
-}
-
-const turnOf = ({ angle }: Assignment) => Math.round(angle * 1e6);
-
-function deviation({ size, angle }: { size: number; angle: number }, mean: number, wanted: number, first: number): number {
-  const off = angle - first - wanted;
-  return Math.hypot(size * Math.cos(off) - mean, size * Math.sin(off)) / (mean || 1);
 }

@@ -2,8 +2,9 @@ import { METALS } from '../constants';
 import type { Caution } from '../problem';
 import type { WindingSection } from '../winding/section';
 import type { WindingResult } from '../winding/stage';
-import { fillOf, HAND_FILL, mostTurns } from './fill';
-import { wireResistance } from './resistance';
+import { wireCautions } from './cautions';
+import { fillOf, mostTurns } from './fill';
+import { temperatureFactor, wireResistance } from './resistance';
 import type { WireSection } from './section';
 
 export interface WireResult {
@@ -32,12 +33,12 @@ export function wireStage(
   wire: WireSection,
   { coils, meanTurn, seriesCoils, windowArea }: WindingResult,
 ): WireResult {
-  const { turns, phases, leadLength, parallelPaths } = winding;
+  const { turns, phases, leadLength, parallelPaths, layout, thickness } = winding;
   const metalSection = (wire.inHand * Math.PI * wire.conductorDiameter ** 2) / 4;
   const coilLength = turns * meanTurn;
   const turnLength = coils.length * coilLength + phases * leadLength;
   const coilResistance20 = wireResistance(wire.metal, coilLength, metalSection, 20);
-  const turnsTooMany = Math.max(0, turns - mostTurns(wire.inHand, wire.overallDiameter, windowArea));
+  const turnsTooMany = Math.max(0, turns - mostTurns(wire.inHand, wire.overallDiameter, layout.legWidth, thickness));
   return {
     coilLength,
     wireLength: turnLength * wire.inHand,
@@ -52,27 +53,7 @@ export function wireStage(
   };
 }
 
-function wireCautions(
-  { turns, layout, thickness }: WindingSection,
-  { overallDiameter, inHand }: WireSection,
-  turnsTooMany: number,
-): Caution[] {
-  if (turnsTooMany === 0) return [];
-  const mm = (metres: number) => `${(metres * 1000).toFixed(1)} mm`;
-  if (overallDiameter > Math.min(layout.legWidth, thickness))
-    return [
-      {
-        severity: 'danger',
-        where: 'winding.wire.overallDiameter',
-        message: `A wire of ${mm(overallDiameter)} does not go into a leg ${mm(layout.legWidth)} wide and ${mm(thickness)} thick.`,
-      },
-    ];
-  const wider = layout.legWidth * (fillOf(turns, inHand, overallDiameter, layout.legWidth * thickness) / HAND_FILL - 1);
-  return [
-    {
-      severity: 'danger',
-      where: 'winding.turns',
-      message: `The coil does not go in by hand: take out ${turnsTooMany} turn${turnsTooMany > 1 ? 's' : ''}, or make the leg ${mm(wider)} wider, or use thinner wire.`,
-    },
-  ];
+/** Ohms of one phase, coils and leads, with its wire at a temperature. [Ω, °C] */
+export function phaseResistance({ phaseResistance20 }: WireResult, { metal }: WireSection, temperature: number): number {
+  return phaseResistance20 * temperatureFactor(metal, temperature);
 }

@@ -1,0 +1,45 @@
+import type { Caution } from '../problem';
+import type { WindingSection } from '../winding/section';
+import { fillOf, HAND_FILL, mostTurns, PATTERN_FILL } from './fill';
+import type { WireSection } from './section';
+
+const mm = (metres: number) => `${(metres * 1000).toFixed(1)} mm`;
+const fine = (metres: number) => `${(metres * 1000).toFixed(3)} mm`;
+const danger = (where: string, message: string): Caution => ({ severity: 'danger', where, message });
+
+/** Whether the wire goes into the leg, and what to change when it does not. */
+export function wireCautions({ turns, layout, thickness }: WindingSection, wire: WireSection, turnsTooMany: number): Caution[] {
+  const { conductorDiameter, overallDiameter, inHand } = wire;
+  const cautions: Caution[] = [];
+  if (overallDiameter < conductorDiameter)
+    cautions.push(
+      danger(
+        'winding.wire.overallDiameter',
+        `The diameter over the covering, ${fine(overallDiameter)}, is less than the bare conductor’s ${fine(conductorDiameter)}.`,
+      ),
+    );
+  const room = Math.min(layout.legWidth, thickness);
+  if (overallDiameter > room)
+    return [
+      ...cautions,
+      danger(
+        'winding.wire.overallDiameter',
+        `A wire ${fine(overallDiameter)} thick does not go into a leg ${mm(layout.legWidth)} wide and ${mm(thickness)} thick: take ${fine(room)} at most, or several in hand.`,
+      ),
+    ];
+  if (turnsTooMany === 0) return cautions;
+  const fill = fillOf(turns, inHand, overallDiameter, layout.legWidth * thickness);
+  // Rounded to the safe side, so that whoever follows the advice is done.
+  const wider = Math.ceil(layout.legWidth * (fill / HAND_FILL - 1) * 1e4) / 1e4;
+  const thinner = Math.floor(overallDiameter * Math.sqrt(HAND_FILL / fill) * 1e6) / 1e6;
+  const most = mostTurns(inHand, overallDiameter, layout.legWidth, thickness);
+  const limit = fill > PATTERN_FILL.hexagonal ? 'more than any pattern of round wires takes' : `more than the ${HAND_FILL} a hand reaches`;
+  const takeOut = most > 0 ? `take out ${turnsTooMany} turn${turnsTooMany > 1 ? 's' : ''} (${most} go in), ` : '';
+  return [
+    ...cautions,
+    danger(
+      'winding.turns',
+      `The turns fill ${fill.toFixed(2)} of the leg, ${limit}: ${takeOut}make the leg ${mm(wider)} wider, or use wire of at most ${fine(thinner)} over its covering.`,
+    ),
+  ];
+}
