@@ -45,7 +45,17 @@ export function HeadlineStrip() {
         minHeight: 66,
         bgcolor: 'background.paper',
         // Only what takes long is seen to be under way.
-        '& > *': { opacity: busy ? 0.6 : 1, transition: 'opacity 120ms', transitionDelay: busy ? '300ms' : '0ms' },
+        position: 'relative',
+        '&::after': {
+          content: '""',
+          position: 'absolute',
+          inset: 'auto 0 -1px',
+          height: 2,
+          bgcolor: 'primary.main',
+          opacity: busy ? 1 : 0,
+          transition: 'opacity 120ms',
+          transitionDelay: busy ? '300ms' : '0ms',
+        },
       }}
     >
       {numbers.map(({ path, label }) => (
