@@ -3,6 +3,7 @@ import type { ModeSpace, Topology } from './topology';
 
 /** What drives the flow: harmonics of each phase's EMF at this speed, in volts, over the electrical angle. */
 export interface Drive {
+  /** Odd, rising. */
   orders: number[];
   /** [phase][harmonic] */
   cos: number[][];
@@ -12,34 +13,41 @@ export interface Drive {
   inductance: Matrix;
 }
 
-/** One mode, diagonal: y′ = −λ y + forcing, i = W y. Forced answer per harmonic and constant known in closed form. */
+/**
+ * One mode, diagonal: y′ = −λ y + forcing, i = W y, with W = N V from the eigenvectors. The forced answer to each harmonic and to the constants is
+ * known in closed form. Matrices lie row by row in flat arrays: this is the innermost loop of every curve.
+ */
 interface Diagonal {
   space: ModeSpace;
-  rates: number[];
-  /** W = N V, columns as modes of decay. [phase][k] */
-  modes: Matrix;
-  /** Vᵀ Nᵀ L: from currents to y. */
-  toState: Matrix;
-  constant: number[];
-  cos: Matrix;
-  sin: Matrix;
+  count: number;
+  rates: Float64Array;
+  /** W, m × k. */
+  modes: Float64Array;
+  /** L W, m × k: from currents to y, and from y′ to volts. */
+  flux: Float64Array;
+  /** Q W, m × k. */
+  drops: Float64Array;
+  constant: Float64Array;
+  /** k × harmonics. */
+  cos: Float64Array;
+  sin: Float64Array;
 }
 
-/** A stretch of one mode: it holds from `from` to `to` (time over ω, electrical rad). */
+/** A stretch of one mode, between two angles. [electrical rad] */
 export interface Stretch {
   mode: number[];
   from: number;
   to: number;
-  /** Currents and EMFs at an angle within it. */
-  currents: (angle: number) => number[];
-  emf: (angle: number) => number[];
-  dcAmps: (currents: number[]) => number;
+  /** Currents and EMFs at an angle within it. Both arrays are used again by the next call. */
+  at: (angle: number) => { currents: number[]; emf: number[] };
+  dcAmps: (currents: readonly number[]) => number;
 }
 
-/** Guards are looked at this often a period; between looks events are found by bisection. */
-const LOOKS = 72;
+/** Guards are looked at this often a period; between two looks an event is found by false position. */
+const LOOKS = 48;
 const MOST_EVENTS = 400;
-const BISECTIONS = 44;
+const MOST_TRIES = 60;
+const ANGLE_CLOSE = 1e-11;
 
 /**
  * The exact flow of the currents from one event to the next.
@@ -59,114 +67,115 @@ export function flowOf(topology: Topology, drive: Drive) {
     if (!found) diagonals.set(key, (found = diagonalize(topology.space(mode), drive)));
     return found;
   };
+  const { orders, omega } = drive;
   const m = drive.cos.length;
-  const emfAt = (angle: number): number[] => {
-    const e = new Array<number>(m).fill(0);
-    drive.orders.forEach((n, h) => {
-      const [c, s] = [Math.cos(n * angle), Math.sin(n * angle)];
-      for (let k = 0; k < m; k++) e[k] += drive.cos[k][h] * c + drive.sin[k][h] * s;
-    });
-    return e;
+  const harmonics = orders.length;
+  const cosines = new Float64Array(harmonics);
+  const sines = new Float64Array(harmonics);
+  const state = { currents: new Array<number>(m).fill(0), emf: new Array<number>(m).fill(0), residual: new Array<number>(m).fill(0) };
+
+  /** cos nθ and sin nθ of every order, by turning through 2θ from one odd order to the next. */
+  const turnTo = (angle: number) => {
+    const [c2, s2] = [Math.cos(2 * angle), Math.sin(2 * angle)];
+    let c = Math.cos(angle);
+    let s = Math.sin(angle);
+    for (let n = 1, h = 0; h < harmonics; n += 2) {
+      if (orders[h] === n) {
+        cosines[h] = c;
+        sines[h++] = s;
+      }
+      [c, s] = [c * c2 - s * s2, s * c2 + c * s2];
+    }
   };
 
-  /** Currents and residual e − L i′ − Q i − b of a mode at an angle, its homogeneous part started at `start` with y₀. */
-  const look = (d: Diagonal, free: number[], start: number, angle: number) => {
-    const time = (angle - start) / drive.omega;
-    const k = d.rates.length;
-    const y = new Array<number>(k);
-    const slope = new Array<number>(k);
-    const trig = drive.orders.map((n) => [Math.cos(n * angle), Math.sin(n * angle)] as const);
-    for (let j = 0; j < k; j++) {
+  /** Currents, EMFs and residual e − L i′ − Q i − b at an angle, for a mode whose free part was `free` at `began`. */
+  const look = (d: Diagonal, free: Float64Array, began: number, angle: number) => {
+    turnTo(angle);
+    const time = (angle - began) / omega;
+    const { currents, emf, residual } = state;
+    for (let i = 0; i < m; i++) {
+      let e = 0;
+      for (let h = 0; h < harmonics; h++) e += drive.cos[i][h] * cosines[h] + drive.sin[i][h] * sines[h];
+      emf[i] = e;
+      residual[i] = e - d.space.drop[i];
+      currents[i] = 0;
+    }
+    for (let j = 0; j < d.count; j++) {
       const decayed = free[j] * Math.exp(-d.rates[j] * time);
       let value = decayed + d.constant[j];
-      let change = -d.rates[j] * decayed;
-      for (let h = 0; h < trig.length; h++) {
-        const [c, s] = trig[h];
-        value += d.cos[j][h] * c + d.sin[j][h] * s;
-        change += drive.orders[h] * drive.omega * (d.sin[j][h] * c - d.cos[j][h] * s);
+      let change = 0;
+      for (let h = 0, at = j * harmonics; h < harmonics; h++, at++) {
+        value += d.cos[at] * cosines[h] + d.sin[at] * sines[h];
+        change += orders[h] * (d.sin[at] * cosines[h] - d.cos[at] * sines[h]);
       }
-      y[j] = value;
-      slope[j] = change;
-    }
-    const currents = new Array<number>(m).fill(0);
-    const rates = new Array<number>(m).fill(0);
-    for (let i = 0; i < m; i++)
-      for (let j = 0; j < k; j++) {
-        currents[i] += d.modes[i][j] * y[j];
-        rates[i] += d.modes[i][j] * slope[j];
+      const slope = change * omega - d.rates[j] * decayed;
+      for (let i = 0, at = j; i < m; i++, at += d.count) {
+        currents[i] += d.modes[at] * value;
+        residual[i] -= d.flux[at] * slope + d.drops[at] * value;
       }
-    const residual = new Array<number>(m);
-    for (let i = 0; i < m; i++) {
-      let r = -d.space.drop[i];
-      for (let h = 0; h < trig.length; h++) r += drive.cos[i][h] * trig[h][0] + drive.sin[i][h] * trig[h][1];
-      for (let j = 0; j < m; j++) r -= drive.inductance[i][j] * rates[j] + d.space.resistance[i][j] * currents[j];
-      residual[i] = r;
     }
-    return { currents, residual };
   };
 
-  const freePart = (d: Diagonal, currents: number[], angle: number): number[] =>
-    d.toState.map((row, j) => {
+  const freePart = (d: Diagonal, currents: readonly number[], angle: number): Float64Array => {
+    turnTo(angle);
+    const free = new Float64Array(d.count);
+    for (let j = 0; j < d.count; j++) {
       let y = -d.constant[j];
-      for (let i = 0; i < m; i++) y += row[i] * currents[i];
-      drive.orders.forEach((n, h) => (y -= d.cos[j][h] * Math.cos(n * angle) + d.sin[j][h] * Math.sin(n * angle)));
-      return y;
-    });
+      for (let i = 0; i < m; i++) y += d.flux[i * d.count + j] * currents[i];
+      for (let h = 0, at = j * harmonics; h < harmonics; h++, at++) y -= d.cos[at] * cosines[h] + d.sin[at] * sines[h];
+      free[j] = y;
+    }
+    return free;
+  };
 
-  return (start: number[], from: number, to: number): { end: number[]; stretches: Stretch[] } => {
+  return (start: readonly number[], from: number, to: number): { end: number[]; stretches: Stretch[] } => {
     const step = (2 * Math.PI) / LOOKS;
     const stretches: Stretch[] = [];
-    let currents = start;
-    let mode = topology.modeOf(start);
+    let currents = [...start];
+    let mode = topology.modeOf(currents);
     let angle = from;
     for (let events = 0; events < MOST_EVENTS && angle < to; events++) {
       const d = diagonalOf(mode);
+      const held = mode;
       const began = angle;
       const free = freePart(d, currents, began);
-      const failing = (at: number) => {
-        const seen = look(d, free, began, at);
-        const guards = topology.guards(mode, d.space, seen.currents, seen.residual);
-        let worst = 0;
+      let worst = 0;
+      const margin = (at: number) => {
+        look(d, free, began, at);
+        const guards = topology.guards(held, d.space, state.currents, state.residual);
+        worst = 0;
         for (let g = 1; g < guards.length; g++) if (guards[g] < guards[worst]) worst = g;
-        return { seen, worst, value: guards[worst] };
+        return guards[worst];
       };
-      let state = failing(angle);
+      let before = margin(angle);
       // A guard that fails at once is an event at this very angle: a diode that must turn on before time passes.
-      let failed =
-        state.value < -1e-9 * Math.max(1, Math.abs(state.value)) && events > 0 && stretches.at(-1)?.to === angle ? state : undefined;
+      let failed = events > 0 && before < -1e-9;
       while (!failed && angle < to) {
         const next = Math.min(angle + step, to);
-        state = failing(next);
-        if (state.value < 0) {
-          let low = angle;
-          let high = next;
-          for (let k = 0; k < BISECTIONS && high - low > 1e-12 * high; k++) {
-            const middle = (low + high) / 2;
-            const tried = failing(middle);
-            if (tried.value < 0) {
-              high = middle;
-              state = tried;
-            } else low = middle;
-          }
-          failed = state;
-          angle = high;
-        } else angle = next;
+        const after = margin(next);
+        failed = after < 0;
+        if (failed) angle = falsePosition(margin, angle, Math.max(before, 0), next, after);
+        else [angle, before] = [next, after];
       }
-      const last = failed ?? failing(angle);
-      if (angle > began) {
-        const held = mode;
+      if (angle > began)
         stretches.push({
           mode: held,
           from: began,
           to: angle,
-          currents: (at) => look(d, free, began, at).currents,
-          emf: emfAt,
-          dcAmps: (i) => d.space.dc.reduce((sum, c, k) => sum + c * i[k], 0),
+          at: (where) => {
+            look(d, free, began, where);
+            return state;
+          },
+          dcAmps: (i) => {
+            let sum = 0;
+            for (let k = 0; k < m; k++) sum += d.space.dc[k] * i[k];
+            return sum;
+          },
         });
-      }
-      currents = last.seen.currents;
+      margin(angle);
+      currents = [...state.currents];
       if (failed) {
-        mode = topology.after(mode, failed.worst, d.space, failed.seen.currents, failed.seen.residual);
+        mode = topology.after(held, worst, d.space, state.currents, state.residual);
         currents = onto(diagonalOf(mode), currents);
       }
     }
@@ -174,40 +183,82 @@ export function flowOf(topology: Topology, drive: Drive) {
   };
 }
 
+/** First angle found at which a margin that was not negative at `low` has become so, by the Illinois rule of false position. */
+function falsePosition(margin: (angle: number) => number, low: number, atLow: number, high: number, atHigh: number): number {
+  let side = 0;
+  for (let tries = 0; tries < MOST_TRIES && high - low > ANGLE_CLOSE; tries++) {
+    const share = atLow / (atLow - atHigh);
+    const middle = low + Math.min(0.98, Math.max(0.02, share)) * (high - low);
+    const value = margin(middle);
+    if (value < 0) {
+      [high, atHigh] = [middle, value];
+      if (side === -1) atLow /= 2;
+      side = -1;
+    } else {
+      [low, atLow] = [middle, value];
+      if (side === 1) atHigh /= 2;
+      side = 1;
+    }
+  }
+  return high;
+}
+
 /** The nearest currents the mode allows, in the measure of stored energy. */
-function onto(d: Diagonal, currents: number[]): number[] {
-  const y = d.toState.map((row) => row.reduce((sum, w, i) => sum + w * currents[i], 0));
-  return d.modes.map((row) => row.reduce((sum, w, j) => sum + w * y[j], 0));
+function onto(d: Diagonal, currents: readonly number[]): number[] {
+  const next = currents.map(() => 0);
+  for (let j = 0; j < d.count; j++) {
+    let y = 0;
+    for (let i = 0; i < currents.length; i++) y += d.flux[i * d.count + j] * currents[i];
+    for (let i = 0; i < currents.length; i++) next[i] += d.modes[i * d.count + j] * y;
+  }
+  return next;
 }
 
 function diagonalize(space: ModeSpace, drive: Drive): Diagonal {
   const m = drive.cos.length;
+  const harmonics = drive.orders.length;
   const { basis } = space;
-  if (basis.length === 0)
-    return { space, rates: [], modes: Array.from({ length: m }, () => []), toState: [], constant: [], cos: [], sin: [] };
-  const reduced = (matrix: Matrix) =>
-    basis.map((a) => basis.map((b) => a.reduce((sum, x, i) => sum + x * matrix[i].reduce((row, y, j) => row + y * b[j], 0), 0)));
-  const { values, vectors } = generalizedEigen(reduced(space.resistance), reduced(drive.inductance));
   const k = basis.length;
-  const modes = Array.from({ length: m }, (_, i) =>
-    Array.from({ length: k }, (_, j) => basis.reduce((sum, column, c) => sum + column[i] * vectors[c][j], 0)),
-  );
-  const toState = Array.from({ length: k }, (_, j) =>
-    Array.from({ length: m }, (_, i) => drive.inductance[i].reduce((sum, l, n) => sum + l * modes[n][j], 0)),
-  );
-  const forced = (column: (i: number) => number) =>
-    Array.from({ length: k }, (_, j) => modes.reduce((sum, row, i) => sum + row[j] * column(i), 0));
-  const constant = forced((i) => -space.drop[i]).map((f, j) => f / values[j]);
-  const cos: Matrix = Array.from({ length: k }, () => []);
-  const sin: Matrix = Array.from({ length: k }, () => []);
-  drive.orders.forEach((n, h) => {
-    const [fc, fs] = [forced((i) => drive.cos[i][h]), forced((i) => drive.sin[i][h])];
-    const w = n * drive.omega;
-    for (let j = 0; j < k; j++) {
+  const reduced = (matrix: Matrix) =>
+    basis.map((a) =>
+      basis.map((b) => a.reduce((sum, x, i) => (x === 0 ? sum : sum + x * matrix[i].reduce((row, y, j) => row + y * b[j], 0)), 0)),
+    );
+  const { values, vectors } = k ? generalizedEigen(reduced(space.resistance), reduced(drive.inductance)) : { values: [], vectors: [] };
+  const modes = new Float64Array(m * k);
+  for (let i = 0; i < m; i++) for (let j = 0; j < k; j++) for (let c = 0; c < k; c++) modes[i * k + j] += basis[c][i] * vectors[c][j];
+  const through = (matrix: Matrix) => {
+    const product = new Float64Array(m * k);
+    for (let i = 0; i < m; i++)
+      for (let n = 0; n < m; n++) for (let j = 0; j < k; j++) product[i * k + j] += matrix[i][n] * modes[n * k + j];
+    return product;
+  };
+  const constant = new Float64Array(k);
+  const cos = new Float64Array(k * harmonics);
+  const sin = new Float64Array(k * harmonics);
+  for (let j = 0; j < k; j++) {
+    for (let i = 0; i < m; i++) constant[j] -= (modes[i * k + j] * space.drop[i]) / values[j];
+    for (let h = 0; h < harmonics; h++) {
+      let fc = 0;
+      let fs = 0;
+      for (let i = 0; i < m; i++) {
+        fc += modes[i * k + j] * drive.cos[i][h];
+        fs += modes[i * k + j] * drive.sin[i][h];
+      }
+      const w = drive.orders[h] * drive.omega;
       const size = values[j] ** 2 + w ** 2;
-      cos[j][h] = (values[j] * fc[j] - w * fs[j]) / size;
-      sin[j][h] = (values[j] * fs[j] + w * fc[j]) / size;
+      cos[j * harmonics + h] = (values[j] * fc - w * fs) / size;
+      sin[j * harmonics + h] = (values[j] * fs + w * fc) / size;
     }
-  });
-  return { space, rates: values, modes, toState, constant, cos, sin };
+  }
+  return {
+    space,
+    count: k,
+    rates: Float64Array.from(values),
+    modes,
+    flux: through(drive.inductance),
+    drops: through(space.resistance),
+    constant,
+    cos,
+    sin,
+  };
 }

@@ -46,6 +46,8 @@ export interface SteadyState {
   dcWatts: number;
   /** Out of the EMF: equals the losses and dcWatts. [W] */
   emfWatts: number;
+  /** Currents where the solver began its period: a good guess for a case near by. [A] */
+  start: number[];
 }
 
 /** Inductance is at least this share of R/ω: a machine without any is the limit of one with little, to the same share. */
@@ -61,6 +63,7 @@ const MEMORY = 5;
  * @param bridge      Rectifier. [V, Ω]
  * @param dc          DC side. [V, Ω]
  * @param shaftSpeed  ω. [rad/s]
+ * @param guess       `start` of a case near by. [A]
  * @returns           Means over a period, books closed: emfWatts = copperLoss + lineLoss + diodeLoss + dcWatts. [A, W]
  *
  * Between diode events the currents follow their linear system exactly; the starting currents of the shortest stretch that repeats are found by
@@ -70,28 +73,32 @@ const MEMORY = 5;
  * Source    piecewise linear circuits as gradient flows of a convex potential; Anderson 1965, J. ACM 12, 547, for the iteration.
  * Checked   tests/reference/rectifier.test.ts, tests/reference/spice.test.ts
  */
-export function steadyState(source: Source, bridge: Bridge, dc: DcSide, shaftSpeed: number): SteadyState {
+export function steadyState(source: Source, bridge: Bridge, dc: DcSide, shaftSpeed: number, guess?: readonly number[]): SteadyState {
   const topology = topologyOf(source, bridge, dc);
-  const m = source.phaseEmf.length;
-  const nothing = new Array<number>(m).fill(0);
-  if (!(shaftSpeed > 0)) return averages(topology, source, dc, [], { span: 1, image: (i) => i, shared: (i) => i });
+  const nothing = source.phaseEmf.map(() => 0);
+  if (!(shaftSpeed > 0)) return averages(topology, source, dc, [], { span: 1, image: (i) => i, shared: (i) => i }, nothing);
   const drive = driveOf(source, shaftSpeed);
   const flow = flowOf(topology, drive);
   const symmetry = periodSymmetry(drive, source.connection);
   const from = 0.1;
   const map = (currents: number[]) => symmetry.image(flow(currents, from, from + symmetry.span).end);
-  const start = fixedPoint(map, nothing, source);
-  return averages(topology, source, dc, flow(start, from, from + symmetry.span).stretches, symmetry);
+  const start = fixedPoint(map, guess ? [...guess] : nothing, source);
+  return averages(topology, source, dc, flow(start, from, from + symmetry.span).stretches, symmetry, start);
 }
+
+/** Harmonics weaker than this share of the fundamental, in every phase, are left out. */
+const HEARD = 1e-4;
 
 function driveOf({ orders, phaseEmf, polePairs, inductance, resistance }: Source, shaftSpeed: number): Drive {
   const omega = polePairs * shaftSpeed;
   const least = (LEAST_INDUCTANCE * resistance) / omega;
+  const strength = orders.map((_, h) => Math.max(...phaseEmf.map(({ cos, sin }) => Math.hypot(cos[h], sin[h]))));
+  const heard = orders.map((_, h) => h).filter((h) => strength[h] > HEARD * Math.max(...strength));
   return {
-    orders,
+    orders: heard.map((h) => orders[h]),
     omega,
-    cos: phaseEmf.map(({ cos }) => cos.map((c) => c * shaftSpeed)),
-    sin: phaseEmf.map(({ sin }) => sin.map((s) => s * shaftSpeed)),
+    cos: phaseEmf.map(({ cos }) => heard.map((h) => cos[h] * shaftSpeed)),
+    sin: phaseEmf.map(({ sin }) => heard.map((h) => sin[h] * shaftSpeed)),
     inductance: inductance.map((row, i) => row.map((l, j) => (i === j ? l + least : l))),
   };
 }
@@ -150,7 +157,14 @@ function leastSquaresMix(steps: number[][]): number[] {
 const PIECES = 12; // a period is integrated in pieces no longer than this share of it
 const NODES = 6;
 
-function averages(topology: Topology, source: Source, dc: DcSide, stretches: Stretch[], { span, shared }: PeriodSymmetry): SteadyState {
+function averages(
+  topology: Topology,
+  source: Source,
+  dc: DcSide,
+  stretches: Stretch[],
+  { span, shared }: PeriodSymmetry,
+  start: number[],
+): SteadyState {
   const nothing = source.phaseEmf.map(() => 0);
   let dcAmps = 0;
   let dcSquare = 0;
@@ -165,8 +179,7 @@ function averages(topology: Topology, source: Source, dc: DcSide, stretches: Str
       const width = (stretch.to - stretch.from) / pieces;
       const { nodes, weights } = gaussLegendre(NODES, stretch.from + piece * width, stretch.from + (piece + 1) * width);
       nodes.forEach((angle, k) => {
-        const i = stretch.currents(angle);
-        const e = stretch.emf(angle);
+        const { currents: i, emf: e } = stretch.at(angle);
         const w = weights[k] / span;
         const direct = stretch.dcAmps(i);
         dcAmps += w * direct;
@@ -191,5 +204,6 @@ function averages(topology: Topology, source: Source, dc: DcSide, stretches: Str
     diodeLoss,
     dcWatts: dc.emf * dcAmps + dc.resistance * dcSquare,
     emfWatts,
+    start,
   };
 }
