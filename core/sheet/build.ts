@@ -113,9 +113,20 @@ function machineFacts({ discs, magnets }: Design, { gap }: Results): [string, st
   return [
     ['Magnets', `${discs.poles} on a disc, ${magnetWords(magnets.shape)}${magnets.grade ? `, ${magnets.grade}` : ''}`],
     ['Pitch circle', `∅ ${mm(2 * discs.pitchRadius)}, ${Number((360 / discs.poles).toFixed(3))}° from magnet to magnet`],
-    ['Gap, magnet to magnet', mm(gap.length)],
+    gapFact(discs.arrangement, gap.length),
     ['Field in the middle', `${teslas(gap.peak)} over a magnet’s centre`],
   ];
+}
+
+function gapFact(arrangement: Design['discs']['arrangement'], length: number): [string, string] {
+  switch (arrangement) {
+    case 'facing-pair':
+      return ['Gap, magnet to magnet', mm(length)];
+    case 'single-with-return':
+      return ['Gap, magnet to plate', mm(length)];
+    case 'single':
+      return ['Magnet to the middle', `${mm(length / 2)} from its face to the middle of the copper`];
+  }
 }
 
 function ratingFacts({ winding, turbine, site }: Design, { rated, cutIn, emf, coils }: Results): [string, string][] {

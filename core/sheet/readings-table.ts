@@ -20,7 +20,7 @@ export function readingsBlocks(design: Design, results: Results): Block[] {
   return [
     {
       kind: 'text',
-      text: `Ohms at ${celsius(temperature)} in the room; ${design.winding.wire.metal} reads 0.4 % more for every degree warmer. Take off what the meter reads with its own leads touching. ${phaseWords[kind]} Volts are AC, nothing connected.${dangerWords(speeds)}`,
+      text: `Ohms at ${celsius(temperature)} in the room; ${design.winding.wire.metal} reads 0.4 % more for every degree warmer. Take off what the meter reads with its own leads touching. ${phaseWords[kind]} Volts are AC, nothing connected.${results.stages.winding.balanced ? '' : ' The phases of this winding are not alike: what stands here is phase A.'}${dangerWords(speeds)}`,
     },
     {
       kind: 'table',

@@ -32,7 +32,9 @@ export function sectionDrawing(design: Design, results: Results): Drawing {
     ...copper(design, results, left, right, size),
     ...[-1, 1].map((side) => line('former', [left, side * skinTop(design, results)], [right, side * skinTop(design, results)])),
     ...labels(slices, right, size),
-    ...dimension([left, -half], [left, half], 3 * size, `gap ${bareMm(results.gap.length)}`, size),
+    ...(design.discs.arrangement === 'single'
+      ? dimension([left, -half], [left, 0], 3 * size, `to the middle ${bareMm(results.gap.length / 2)}`, size)
+      : dimension([left, -half], [left, half], 3 * size, `gap ${bareMm(results.gap.length)}`, size)),
   ]);
 }
 
@@ -63,12 +65,16 @@ function slicesOf({ magnets, discs, winding }: Design, { gap, stages }: Results)
     ...slice('copper', -copperTop, copperTop),
     ...(openAbove ? face(1, 'skin', copperTop, copperTop + skin) : air(1)),
     ...(discs.arrangement === 'facing-pair' ? disc(1) : []),
-    ...(discs.arrangement === 'single-with-return' ? face(1, 'steel return plate', half, half + (plate || RETURN_PLATE)) : []),
+    ...(discs.arrangement === 'single-with-return' ? returnPlate(half, plate) : []),
   ].sort((a, b) => b.from - a.from);
 }
 
-/** Drawn where the design gives no thickness of steel. [mm] */
-const RETURN_PLATE = 8;
+/** As thick as the plate behind the magnets; where there is none, its thickness is left open. [mm] */
+function returnPlate(from: number, thickness: number): Slice[] {
+  return thickness > 0
+    ? [{ words: `steel return plate ${bareMm(thickness / 1000)}`, from, to: from + thickness }]
+    : [{ words: 'steel return plate', from, to: from + 8 }];
+}
 
 function steel(design: Design, slices: Slice[], left: number, right: number): Stroke[] {
   const plates = slices

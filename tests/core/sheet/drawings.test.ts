@@ -132,6 +132,7 @@ it('a single disc has nothing above its winding but skin', () => {
   const section = written(sectionDrawing(design, resultsFor(design)));
   expect(section.filter((t) => t.startsWith('magnet'))).toHaveLength(1);
   expect(section.filter((t) => t.startsWith('running clearance'))).toHaveLength(1);
+  expect(section).toContain('to the middle 7');
 });
 
 it('a coil joined the other way round stands finish first in the diagram', () => {
