@@ -155,6 +155,41 @@ test('unsaved work is offered again after the program stopped', async () => {
   expect(await entry('Turns').inputValue()).toBe('61');
 });
 
+test('the shelf search finds turns that fit, and using a line is one step to undo', async () => {
+  await openDemo(/cabin/i);
+  await goTo('Shelf search');
+  if (!(await app.page.getByRole('textbox', { name: 'Name of reel 1' }).count()))
+    await app.page.getByRole('button', { name: 'Add a reel' }).click();
+  await app.page.getByRole('button', { name: 'Search', exact: true }).click();
+  await app.page.getByText('each fully worked out').waitFor({ timeout: 60_000 });
+  const use = app.page.getByRole('button', { name: /^Use / }).first();
+  const [, inHand, turns] = /, (\d+) in hand, (\d+) turns$/.exec((await use.getAttribute('aria-label')) ?? '') ?? [];
+  await use.click();
+  await settled();
+  await goTo('Wire and fit');
+  expect(await entry('Turns').inputValue()).toBe(turns);
+  expect(await entry('Wires in hand').inputValue()).toBe(inHand);
+  expect(await app.page.getByText('Turns too many').locator('..').innerText()).toMatch(/\b0\b/);
+  await app.page.getByRole('button', { name: /^Undo .* in hand/ }).click();
+  expect(await entry('Turns').inputValue()).not.toBe(turns);
+});
+
+test('a bench reading is judged as soon as it is entered', async () => {
+  await goTo('Bench');
+  await app.page.getByRole('button', { name: 'Add a reading' }).click();
+  const expected = await app.page
+    .getByRole('row', { name: /^One coil/ })
+    .getByRole('cell')
+    .nth(3)
+    .innerText();
+  const volts = Number.parseFloat(expected);
+  await app.page.getByRole('textbox', { name: 'Speed rpm of reading 1' }).fill('150');
+  await app.page.getByRole('textbox', { name: 'Read V of reading 1' }).fill(String(volts));
+  await app.page.getByText('as it should be').waitFor();
+  await app.page.getByRole('textbox', { name: 'Read V of reading 1' }).fill(String(volts / 2));
+  await app.page.getByText('a reversed or missing coil').waitFor();
+});
+
 test('inches and degrees Fahrenheit are shown everywhere and kept', async () => {
   await app.page.keyboard.press('Alt+L');
   await app.page.keyboard.press('Alt+F');
