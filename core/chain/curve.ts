@@ -1,7 +1,7 @@
 import { dcSideOf } from '../charging/loads';
 import { trackerPoint, type TrackerWindow } from '../charging/tracker';
 import type { Design } from '../design/schema';
-import { cutInSpeed, openCircuitPeak, pathThreshold } from '../rectifier/open-circuit';
+import { cutInSpeed, pathThreshold } from '../rectifier/open-circuit';
 import { steadyState, type DcSide, type Source, type SteadyState } from '../rectifier/steady-state';
 import { wheelPower } from '../turbine/wind';
 import type { TurbineResult } from '../turbine/stage';
@@ -18,7 +18,13 @@ export interface Response {
   limited: boolean;
 }
 
-export type Responder = (speed: number, guess: { temperature: number; volts: number }) => Response;
+/** Where to start looking: best from a neighbouring speed. */
+export interface Guess {
+  temperature: number;
+  volts: number;
+}
+
+export type Responder = (speed: number, guess: Guess) => Response;
 
 /** The machine on its load, as a function of speed. */
 export function responderOf(plant: Plant, load: Design['load'], controller: Design['controller'], turbine: TurbineResult): Responder {
@@ -35,12 +41,14 @@ export function responderOf(plant: Plant, load: Design['load'], controller: Desi
   };
   return (speed, guess) => {
     let limited = false;
+    let start: number[] | undefined;
     let volts = guess.volts;
     const wanted = bestPower(turbine, speed) - plant.eddyLoss(speed) - plant.bearingLoss(speed);
     const drive = (source: Source): Electrical => {
       const open = openVolts(plant, source, speed);
       const draw = (v: number) => {
-        const state = steadyState(source, plant.bridge, { emf: v, resistance: plant.dcCableResistance }, speed);
+        const state = steadyState(source, plant.bridge, { emf: v, resistance: plant.dcCableResistance }, speed, start);
+        start = state.start;
         return { state, dcAmps: state.dcAmps, dcWatts: v * state.dcAmps, shaftWatts: state.emfWatts };
       };
       const found = trackerPoint(draw, open, wanted, window, volts);
@@ -69,11 +77,15 @@ export function loadCurve(respond: Responder, cutIn: number | undefined, top: nu
       ? (from * (i + 0.5)) / idle
       : from + (top - from) * ((i - idle + (from > 0 ? 0 : 0.5)) / (POINTS - 1 - idle + (from > 0 ? 0 : 0.5))) ** CROWDING,
   );
-  let temperature = airTemperature;
+  let before = { speed: 0, temperature: airTemperature };
+  let last = before;
   let ratio = 0;
   return speeds.map((speed) => {
-    const response = respond(speed, { temperature, volts: ratio * speed });
-    temperature = response.point.coilTemperature;
+    const rise =
+      last.speed > before.speed ? ((last.temperature - before.temperature) / (last.speed - before.speed)) * (speed - last.speed) : 0;
+    const response = respond(speed, { temperature: last.temperature + rise, volts: ratio * speed });
+    before = last;
+    last = { speed, temperature: response.point.coilTemperature };
     ratio = response.point.dcVolts / speed;
     return response;
   });
@@ -81,7 +93,12 @@ export function loadCurve(respond: Responder, cutIn: number | undefined, top: nu
 
 function fixed(plant: Plant, load: DcSide, speed: number): (source: Source) => Electrical {
   const dc = { emf: load.emf, resistance: load.resistance + plant.dcCableResistance };
-  return (source) => ({ state: steadyState(source, plant.bridge, dc, speed), load });
+  let start: number[] | undefined;
+  return (source) => {
+    const state = steadyState(source, plant.bridge, dc, speed, start);
+    start = state.start;
+    return { state, load };
+  };
 }
 
 /** No DC current: in a delta the circulating current still flows. The volts are those a meter with a reservoir would show. */
@@ -94,7 +111,7 @@ function openEnded(plant: Plant, speed: number): (source: Source) => Electrical 
 }
 
 function openVolts(plant: Plant, source: Source, speed: number): number {
-  return Math.max(0, openCircuitPeak(source, plant.bridge) * speed - pathThreshold(source, plant.bridge));
+  return Math.max(0, plant.openPeak * speed - pathThreshold(source, plant.bridge));
 }
 
 /** Shaft power at this speed of the wheel at its best tip-speed ratio. */

@@ -7,6 +7,8 @@ export interface Plant {
   /** The source with its copper at a temperature. [°C] */
   sourceAt: (coilTemperature: number) => Source;
   bridge: Bridge;
+  /** Open-circuit DC volts over the shaft's speed, before thresholds. [V·s/rad] */
+  openPeak: number;
   /** There and back, a DC-side cable. [Ω] */
   dcCableResistance: number;
   /** Eddy loss at a shaft speed. [rad/s → W] */
@@ -23,7 +25,7 @@ export interface Electrical {
   load: DcSide;
 }
 
-const SETTLED = 0.2; // K
+const SETTLED = 0.4; // K
 const MOST_ROUNDS = 25;
 
 /**

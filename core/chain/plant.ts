@@ -7,6 +7,7 @@ import { settledTemperature, type Cooling } from '../heat/cooling';
 import { eddyCoefficient, meanSquareField } from '../heat/eddy';
 import { METALS } from '../constants';
 import { cableResistance } from '../rectifier/cable';
+import { openCircuitPeak } from '../rectifier/open-circuit';
 import type { Bridge, Source } from '../rectifier/steady-state';
 import { layoutModel } from '../winding/layouts';
 import type { WindingResult } from '../winding/stage';
@@ -51,6 +52,7 @@ export function plantOf(design: PlantEntries, field: FieldResult, winding: Windi
   return {
     sourceAt: (temperature) => ({ ...cold, resistance: wire.phaseResistance20 * temperatureFactor(metal, temperature) }),
     bridge,
+    openPeak: openCircuitPeak(cold, bridge),
     dcCableResistance: cable.dc,
     eddyLoss: (speed) => eddy * speed ** 2,
     bearingLoss: (speed) => drag * speed,

@@ -52,7 +52,7 @@ export interface SteadyState {
 
 /** Inductance is at least this share of R/ω: a machine without any is the limit of one with little, to the same share. */
 const LEAST_INDUCTANCE = 2e-4;
-const CONVERGED = 1e-9;
+const CONVERGED = 1e-8;
 const MOST_ROUNDS = 400;
 const MEMORY = 5;
 

@@ -64,6 +64,8 @@ export function topologyOf(source: Source, bridge: Bridge, dc: DcSide): Topology
 interface Ends {
   /** Rows of T. */
   rows: number[][];
+  /** T is one: an element is a phase. */
+  plain: boolean;
   /** AC lines an element stands for, and diodes its current passes. */
   lines: number;
   diodes: number;
@@ -78,6 +80,7 @@ interface Ends {
 
 function separateEnds(m: number): Ends {
   return {
+    plain: true,
     rows: zeros(m).map((_, k) => unit(m, k)),
     lines: 2,
     diodes: 2,
@@ -90,6 +93,7 @@ function separateEnds(m: number): Ends {
 
 function starEnds(m: number): Ends {
   return {
+    plain: true,
     rows: zeros(m).map((_, k) => unit(m, k)),
     lines: 1,
     diodes: 1,
@@ -113,6 +117,7 @@ function starEnds(m: number): Ends {
 
 function deltaEnds(m: number): Ends {
   return {
+    plain: false,
     // Phase k runs from terminal k to terminal k + 1.
     rows: zeros(m).map((_, k) => {
       const row = unit(m, k);
@@ -155,7 +160,9 @@ function elements(source: Source, bridge: Bridge, dc: DcSide, ends: Ends): Topol
   const m = source.phaseEmf.length;
   const threshold = ends.diodes * bridge.threshold;
   const slope = ends.diodes * bridge.slope;
-  const element = (currents: readonly number[]) => ends.rows.map((row) => dot(row, currents));
+  const element = ends.plain
+    ? (currents: readonly number[]) => currents
+    : (currents: readonly number[]) => ends.rows.map((row) => dot(row, currents));
   const edge = (space: ModeSpace, currents: number[]) => threshold + ends.share * (dc.emf + dc.resistance * dot(space.dc, currents));
   const tidy = (mode: number[]) => (ends.closed && (!mode.includes(1) || !mode.includes(-1)) ? zeros(m) : mode);
   return {
