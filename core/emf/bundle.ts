@@ -112,8 +112,8 @@ export function imagesInductance(bundle: Bundle, angle: number, lifts: readonly 
   return mean(filaments(bundle, offsets, 0), filaments(bundle, offsets, angle), lifts);
 }
 
-/** Images farther off than so many times the winding's radius no longer count, their share falling with the third power. */
-const FARTHEST = 4;
+/** Beyond so many times the winding's radius an image acts as a dipole, and the rest of the row is summed as such. */
+const DIPOLE = 2;
 const MOST_SETS = 20;
 
 /**
@@ -127,6 +127,7 @@ const MOST_SETS = 20;
  * @returns       Axial distances, all of the same sense of current, and how often each counts. [m, -]
  *
  *   one plate at s: 2s − z;  two plates D apart: 2s − z + 2kD and z + 2kD
+ *   from k = K on, with M ~ 1/d³:  Σ M ≈ K·[1 + (K/(K + ½))²] · M(2KD)
  *
  * Valid     plates wider than the winding, far from saturation.
  * Omits     eddy currents in the plates, which take a little off again.
@@ -137,15 +138,16 @@ export function imageLifts(from: number, to: number, below: number, above: numbe
   const plates = [below, above].filter(Number.isFinite);
   if (plates.length < 2) return plates.map((s) => [Math.abs(2 * s - to - from), 1]);
   const period = 2 * (above - below);
-  const sets = Math.min(MOST_SETS, Math.ceil((FARTHEST * radius) / period));
+  const sets = Math.min(MOST_SETS, Math.ceil((DIPOLE * radius) / period));
   const counted = new Map<number, number>();
-  const count = (lift: number) => {
+  const count = (lift: number, weight: number) => {
     const rounded = Math.round(Math.abs(lift) * 1e9) / 1e9;
-    counted.set(rounded, (counted.get(rounded) ?? 0) + 1);
+    counted.set(rounded, (counted.get(rounded) ?? 0) + weight);
   };
-  for (let k = -sets; k <= sets; k++) {
-    if (k !== 0) count(to - from + k * period);
-    count(2 * above - to - from + (k - 1) * period);
+  for (let k = -sets; k < sets; k++) {
+    count(2 * above - to - from + k * period, 1);
+    if (k !== 0) count(to - from + k * period, 1);
   }
+  count(to - from + sets * period, 1 + sets * (1 + (sets / (sets + 0.5)) ** 2));
   return [...counted];
 }

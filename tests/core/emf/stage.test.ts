@@ -1,0 +1,99 @@
+import { expect, test } from 'vitest';
+import { emfStage, inductanceShape, NO_STEEL } from '../../../core/emf/stage';
+import { windingStage } from '../../../core/winding/stage';
+import { coils, rings, spectrum, winding } from './machine';
+
+const solved = (w = winding(coils(9)), poles = 12) => emfStage(w, windingStage(w, poles), spectrum(poles), NO_STEEL);
+
+test('star lines are root three of a phase, third harmonics gone; delta and separate lines are the phase', () => {
+  const star = solved();
+  const fundamental = star.peakPerRadPerSecond / Math.SQRT2;
+  const at1000rpm = (1000 * Math.PI) / 30;
+  expect(star.lineRmsPer1000rpm / (Math.sqrt(3) * fundamental * at1000rpm)).toBeCloseTo(1, 2);
+  for (const connection of ['delta', 'separate'] as const) {
+    const other = solved(winding(coils(9), { connection }));
+    expect(other.lineRmsPer1000rpm).toBeCloseTo(other.phaseRmsPer1000rpm, 12);
+  }
+});
+
+test('a single phase in “star” has no neighbour to be measured against', () => {
+  const { lineRmsPer1000rpm, phaseRmsPer1000rpm } = solved(winding(coils(12), { phases: 1 }));
+  expect(lineRmsPer1000rpm).toBeCloseTo(phaseRmsPer1000rpm, 12);
+});
+
+test('frequency is pole pairs times turns a second', () => {
+  expect(solved().hertzPer1000rpm).toBeCloseTo(100, 12);
+});
+
+test('the waveform starts and ends alike and has the RMS it says', () => {
+  const { waveform, phaseRmsPer1000rpm, lineRmsPer1000rpm } = solved();
+  for (const [wave, rms] of [
+    [waveform.phase, phaseRmsPer1000rpm],
+    [waveform.line, lineRmsPer1000rpm],
+  ] as const) {
+    expect(wave[0]).toBeCloseTo(wave[wave.length - 1] as number, 9);
+    const mean = wave.slice(1).reduce((sum, v) => sum + v * v, 0) / (wave.length - 1);
+    expect(Math.sqrt(mean)).toBeCloseTo(rms, 6);
+  }
+});
+
+test('distortion is the harmonics over the fundamental', () => {
+  const { phaseEmf, distortion } = solved();
+  const peaks = phaseEmf[0]?.sin.map((s, h) => Math.hypot(s, phaseEmf[0]?.cos[h] ?? 0)) ?? [];
+  expect(distortion).toBeCloseTo(Math.hypot(...peaks.slice(1)) / (peaks[0] as number), 12);
+});
+
+test('paths of unlike coils are told of the volts between them', () => {
+  const w = winding(coils(12), { parallelPaths: 4 });
+  const { cautions, circulating } = solved(w, 10);
+  expect(circulating).toBeGreaterThan(0);
+  expect(cautions.map(({ severity, where }) => [severity, where])).toContainEqual(['danger', 'winding.parallelPaths']);
+  expect(solved(winding(coils(12), { parallelPaths: 2 }), 10).cautions).toEqual([]);
+});
+
+test('a delta with third harmonics is told of the volts round it, a star is not', () => {
+  expect(solved(winding(coils(9), { connection: 'delta' })).cautions.map(({ where }) => where)).toEqual(['winding.connection']);
+  expect(solved().cautions).toEqual([]);
+});
+
+test('inductances are those of the phases: alike, symmetric, with neighbours that oppose', () => {
+  const { inductance, phaseInductance, coilInductance } = solved();
+  inductance.forEach((row, i) => {
+    expect(row[i]).toBeCloseTo(phaseInductance, 12);
+    row.forEach((l, j) => expect(l).toBeCloseTo((inductance[j] as number[])[i] as number, 15));
+  });
+  expect((inductance[0] as number[])[1]).toBeLessThan(0);
+  expect(phaseInductance / coilInductance).toBeCloseTo(3, 1);
+});
+
+test('steel raises a coil’s inductance', () => {
+  const w = winding(coils(9));
+  const result = windingStage(w, 12);
+  const [air] = inductanceShape(w, 12, result, NO_STEEL) as [number[]];
+  const [steel] = inductanceShape(w, 12, result, { steelBelow: -0.017, steelAbove: 0.017 }) as [number[]];
+  const [below] = inductanceShape(w, 12, result, { steelBelow: -0.017, steelAbove: Infinity }) as [number[]];
+  expect(below[0]).toBeGreaterThan(air[0] as number);
+  expect(steel[0]).toBeGreaterThan(below[0] as number);
+});
+
+test('rings in one layer, whose ends cross in the drawing, share no more than each has', () => {
+  for (const placement of ['stacked', 'interleaved'] as const) {
+    const { inductance } = solved(winding(rings(placement)));
+    inductance.forEach((row, i) => row.forEach((l, j) => expect(Math.abs(l) <= (row[i] as number) || i === j).toBe(true)));
+  }
+});
+
+test('any number of coils, phases and paths gives finite numbers', () => {
+  for (const w of [
+    winding(coils(1), { phases: 1 }),
+    winding(coils(2)),
+    winding(coils(7), { phases: 5, parallelPaths: 3 }),
+    winding(rings('interleaved'), { phases: 4 }),
+    winding(rings('stacked'), { phases: 6, parallelPaths: 2 }),
+    winding({ ...coils(9), legWidth: 0.03 }),
+  ]) {
+    const numbers: number[] = [];
+    JSON.stringify(solved(w), (_, value: unknown) => (typeof value === 'number' && numbers.push(value), value));
+    expect(numbers.every(Number.isFinite)).toBe(true);
+  }
+});
