@@ -61,7 +61,11 @@ function jacobi(c: Matrix): Matrix {
   for (let sweep = 0; sweep < 30; sweep++) {
     let off = 0;
     let on = 0;
-    for (let i = 0; i < n; i++) for (let j = 0; j < n; j++) i === j ? (on += c[i][i] ** 2) : (off += c[i][j] ** 2);
+    for (let i = 0; i < n; i++)
+      for (let j = 0; j < n; j++) {
+        if (i === j) on += c[i][i] ** 2;
+        else off += c[i][j] ** 2;
+      }
     if (off <= 1e-30 * on) break;
     for (let p = 0; p < n; p++)
       for (let q = p + 1; q < n; q++) {
