@@ -18,7 +18,7 @@ export interface ChartLimit {
 /** Quantities against one another; numbers in SI, shown in the user's units. */
 export interface Chart {
   title: string;
-  x: { label: string; kind: UnitKind; values: readonly number[] };
+  x: { label: string; kind: UnitKind; values: readonly number[]; fromZero?: boolean };
   y: { label: string; kind: UnitKind; fromZero?: boolean };
   series: readonly ChartSeries[];
   /** Areas one upon the other rather than lines. */
@@ -32,9 +32,21 @@ export interface PreparedChart {
   x: { label: string; data: number[]; told: string[]; scale: Scale };
   y: { label: string; scale: Scale };
   series: { id: string; label: string; data: (number | null)[] }[];
-  /** Upright lines have their labels in rows, so that two close together stay legible. */
-  limits: { along: 'x' | 'y'; at: number; label: string; tone: 'bad' | 'plain'; row: number }[];
+  limits: PreparedLimit[];
 }
+
+interface PreparedLimit {
+  along: 'x' | 'y';
+  at: number;
+  label: string;
+  tone: 'bad' | 'plain';
+  /** Upright lines have their labels in rows, and on the side where no other line crosses them. */
+  row: number;
+  side: 'left' | 'right';
+}
+
+/** Share of the width that the label of an upright line takes, at most. */
+const LABEL = 0.3;
 
 export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
   const keep = chart.x.values.map((v, i) => (Number.isFinite(v) ? i : -1)).filter((i) => i >= 0);
@@ -44,27 +56,47 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
     label,
     data: keep.map((i) => shownOrNull(values[i] ?? null, chart.y.kind, units)),
   }));
-  let upright = 0;
   const limits = (chart.limits ?? []).flatMap(({ along, at, label, tone = 'plain' }) => {
     const shown = shownOrNull(at, along === 'x' ? chart.x.kind : chart.y.kind, units);
-    if (shown === null) return [];
     const told = along === 'y' ? `${label}, ${format(at, chart.y.kind, units, 3)}` : label;
-    return [{ along, at: shown, label: told, tone, row: along === 'x' ? upright++ : 0 }];
+    return shown === null ? [] : [{ along, at: shown, label: told, tone }];
   });
   const on = (along: 'x' | 'y') => limits.filter((l) => l.along === along).map((l) => l.at);
   const heights = chart.stacked ? sums(series.map((s) => s.data)) : series.flatMap((s) => s.data.filter((v) => v !== null));
-  const degrees = (kind: UnitKind) => entryUnit(kind, units) === '°';
+  const scaleOfX = tightScale([...data, ...on('x'), ...(chart.x.fromZero ? [0] : [])], {
+    count: 8,
+    degrees: entryUnit(chart.x.kind, units) === '°',
+  });
   return {
     x: {
       label: axisLabel(chart.x, units),
       data,
       told: keep.map((i) => `${chart.x.label} ${readOut(chart.x.values[i], chart.x.kind, units)}`),
-      scale: tightScale([...data, ...on('x')], { count: 8, degrees: degrees(chart.x.kind) }),
+      scale: scaleOfX,
     },
-    y: { label: axisLabel(chart.y, units), scale: scaleFor([...heights, ...on('y')], { fromZero: chart.y.fromZero || chart.stacked }) },
+    y: {
+      label: axisLabel(chart.y, units),
+      scale: scaleFor([...heights, ...on('y').flatMap((at) => [at, at + headroom([...heights, at])])], {
+        count: 6,
+        fromZero: chart.y.fromZero || chart.stacked,
+      }),
+    },
     series,
-    limits,
+    limits: placed(limits, scaleOfX),
   };
+}
+
+/** Room above a level line for its label. */
+const headroom = (values: readonly number[]) => 0.1 * (Math.max(...values) - Math.min(0, ...values));
+
+function placed(limits: Omit<PreparedLimit, 'row' | 'side'>[], { min, max }: Scale): PreparedLimit[] {
+  const upright = limits.filter((l) => l.along === 'x');
+  const share = (at: number) => (at - min) / (max - min);
+  return limits.map((limit) => {
+    const from = share(limit.at);
+    const crossed = from > 1 - LABEL || upright.some((l) => share(l.at) > from && share(l.at) < from + LABEL);
+    return { ...limit, row: Math.max(0, upright.indexOf(limit)), side: crossed && from > LABEL ? 'left' : 'right' };
+  });
 }
 
 export function axisLabel({ label, kind }: { label: string; kind: UnitKind }, units: UnitPreferences): string {

@@ -81,18 +81,17 @@ export default function LinePlot({ chart }: { chart: Chart }) {
         '& .MuiChartsAxis-line, & .MuiChartsAxis-tick': { stroke: tones.edge },
       }}
     >
-      {plot.limits.map(({ along, at, label, tone, row }) => {
+      {plot.limits.map(({ along, at, label, tone, row, side }) => {
         const colour = tone === 'bad' ? tones.bad : tones.faint;
-        const late = along === 'x' && at > plot.x.scale.min + 0.6 * (plot.x.scale.max - plot.x.scale.min);
         return (
           <ChartsReferenceLine
             key={`${along}${label}`}
             {...(along === 'x' ? { x: at } : { y: at })}
             label={label}
             labelAlign={along === 'x' ? 'start' : 'end'}
-            spacing={along === 'x' ? { x: late ? -5 : 5, y: 2 + 15 * row } : { x: 6, y: 4 }}
+            spacing={along === 'x' ? { x: side === 'left' ? -5 : 5, y: 2 + 15 * row } : { x: 6, y: 4 }}
             lineStyle={{ stroke: colour, strokeDasharray: '6 3', strokeWidth: 1.25 }}
-            labelStyle={{ fontSize: 12, fill: colour, ...halo, ...(late && { textAnchor: 'end' }) }}
+            labelStyle={{ fontSize: 12, fill: colour, ...halo, ...(along === 'x' && side === 'left' && { textAnchor: 'end' }) }}
           />
         );
       })}

@@ -37,16 +37,27 @@ describe('prepared', () => {
   it('leaves room for a limit beyond the values, and leaves out a limit that is not there', () => {
     const { y, limits } = prepared(chart, metric);
     expect(y.scale.max).toBeGreaterThanOrEqual(110);
-    expect(limits).toEqual([{ along: 'y', at: 110, label: 'limit, 110.0 °C', tone: 'bad', row: 0 }]);
+    expect(limits).toEqual([{ along: 'y', at: 110, label: 'limit, 110.0 °C', tone: 'bad', row: 0, side: 'right' }]);
   });
 
-  it('labels upright lines in rows of their own', () => {
+  it('labels upright lines in rows of their own, on the side where no other line crosses the words', () => {
     const limits = [
-      { along: 'x' as const, at: 40, label: 'cut-in' },
+      { along: 'x' as const, at: 90, label: 'cut-in' },
       { along: 'y' as const, at: 50, label: 'limit' },
-      { along: 'x' as const, at: 45, label: 'rated' },
+      { along: 'x' as const, at: 110, label: 'rated' },
+      { along: 'x' as const, at: 190, label: 'run-away' },
     ];
-    expect(prepared({ ...chart, limits }, metric).limits.map((l) => l.row)).toEqual([0, 0, 1]);
+    const upright = prepared({ ...chart, limits }, metric).limits.filter((l) => l.along === 'x');
+    expect(upright.map((l) => [l.row, l.side])).toEqual([
+      [0, 'left'],
+      [1, 'right'],
+      [2, 'left'],
+    ]);
+  });
+
+  it('keeps room for the words over a level line at the top', () => {
+    const limits = [{ along: 'y' as const, at: 120, label: 'limit' }];
+    expect(prepared({ ...chart, limits }, metric).y.scale.max).toBeGreaterThan(120);
   });
 
   it('leaves room for all the areas of a stack together', () => {

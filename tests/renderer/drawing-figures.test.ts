@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { CurvePoint } from '../../core';
 import { layerInk, lineInk } from '../../renderer/drawing/inks';
+import { workingRange } from '../../renderer/drawing/working-range';
 import { spectrumNearest } from '../../renderer/worksheets/magnets/spectrum-nearest';
 import { legDrawing } from '../../renderer/worksheets/wire/leg-drawing';
 import { designWith, resultsFor, serpentine } from '../core/sheet/fixture';
@@ -64,5 +66,21 @@ describe('inks', () => {
   it('tell north from south', () => {
     for (const mode of ['light', 'dark'] as const)
       expect(layerInk('magnet-north', mode).fill).not.toBe(layerInk('magnet-south', mode).fill);
+  });
+});
+
+describe('the range a machine works in', () => {
+  const point = (rpm: number) => ({ rpm }) as CurvePoint;
+  const curve = [100, 200, 300, 400, 500, 1000].map(point);
+
+  it('ends a little past the fastest that the wind turns it', () => {
+    const results = resultsFor(designWith({}));
+    expect(workingRange({ ...results, curve }).map((p) => p.rpm)).toEqual([100, 200, 300, 400]);
+  });
+
+  it('is the whole curve where the wheel does not turn', () => {
+    const results = resultsFor(designWith({}));
+    const still = { ...results, curve, cutIn: { rpm: null, wind: null }, rated: { ...results.rated, rpm: 0 } };
+    expect(workingRange(still)).toHaveLength(6);
   });
 });

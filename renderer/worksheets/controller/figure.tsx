@@ -46,7 +46,7 @@ function bar({ situation, verdict, value, limit, unit }: ControllerVerdict, unit
 function chargeChart({ match, rated, cutIn }: Results): Chart {
   return {
     title: 'Amps into the load',
-    x: { label: 'Wind', kind: 'windSpeed', values: match.map((p) => p.wind) },
+    x: { label: 'Wind', kind: 'windSpeed', values: match.map((p) => p.wind), fromZero: true },
     y: { label: 'DC amps', kind: 'current', fromZero: true },
     series: [{ label: 'DC amps', values: match.map((p) => p.dcAmps) }],
     limits: [

@@ -4,6 +4,7 @@ import type { Chart } from '../../drawing/chart';
 import { Harmonics } from '../../drawing/harmonics';
 import { LineChart } from '../../drawing/line-chart';
 import { Plates } from '../../drawing/plate';
+import { workingRange } from '../../drawing/working-range';
 import type { FigureProps } from '../worksheet';
 
 export function Figure({ design, results }: FigureProps) {
@@ -32,19 +33,21 @@ function waveChart({ stages, emf }: Results): Chart {
   const { angle, phase, line } = stages.emf.waveform;
   return {
     title: 'Open-circuit volts at 1000 rpm',
-    x: { label: 'Electrical angle', kind: 'angle', values: angle },
+    x: { label: 'Electrical angle', kind: 'angle', values: [...angle, 2 * Math.PI] },
     y: { label: 'Volts', kind: 'voltage' },
     series: [
-      { label: 'Phase', values: phase },
+      { label: 'Phase', values: [...phase, phase[0] ?? null] },
       ...(Math.abs(emf.lineRmsPer1000rpm - emf.phaseRmsPer1000rpm) > 1e-6 * emf.phaseRmsPer1000rpm
-        ? [{ label: 'Between terminals', values: line }]
+        ? [{ label: 'Between terminals', values: [...line, line[0] ?? null] }]
         : []),
     ],
   };
 }
 
-function dcCharts({ curve, cutIn, rated }: Results): [Chart, Chart, Chart] {
-  const x = { label: 'Speed', kind: 'rpm' as const, values: curve.map((p) => p.rpm) };
+function dcCharts(results: Results): [Chart, Chart, Chart] {
+  const { cutIn, rated } = results;
+  const curve = workingRange(results);
+  const x = { label: 'Speed', kind: 'rpm' as const, values: curve.map((p) => p.rpm), fromZero: true };
   const limits = [
     { along: 'x' as const, at: cutIn.rpm, label: 'cut-in' },
     { along: 'x' as const, at: rated.rpm, label: 'rated' },

@@ -1,13 +1,15 @@
 import { useMemo } from 'react';
-import type { Results } from '../../../core';
+import type { CurvePoint, Rated } from '../../../core';
 import type { Chart } from '../../drawing/chart';
 import { LineChart } from '../../drawing/line-chart';
 import { Plates } from '../../drawing/plate';
+import { workingRange } from '../../drawing/working-range';
 import type { FigureProps } from '../worksheet';
 
 export function Figure({ results }: FigureProps) {
-  const temperature = useMemo(() => temperatureChart(results), [results]);
-  const losses = useMemo(() => lossChart(results), [results]);
+  const curve = useMemo(() => workingRange(results), [results]);
+  const temperature = useMemo(() => temperatureChart(curve, results.rated), [curve, results.rated]);
+  const losses = useMemo(() => lossChart(curve, results.rated), [curve, results.rated]);
   return (
     <Plates of="charts">
       <LineChart chart={temperature} height={300} />
@@ -16,10 +18,10 @@ export function Figure({ results }: FigureProps) {
   );
 }
 
-function temperatureChart({ curve, rated }: Results): Chart {
+function temperatureChart(curve: CurvePoint[], rated: Rated): Chart {
   return {
     title: 'Coil temperature, settled',
-    x: { label: 'Speed', kind: 'rpm', values: curve.map((p) => p.rpm) },
+    x: { label: 'Speed', kind: 'rpm', values: curve.map((p) => p.rpm), fromZero: true },
     y: { label: 'Coil temperature', kind: 'temperature' },
     series: [{ label: 'Coil temperature', values: curve.map((p) => p.coilTemperature) }],
     limits: [
@@ -29,10 +31,10 @@ function temperatureChart({ curve, rated }: Results): Chart {
   };
 }
 
-function lossChart({ curve, rated }: Results): Chart {
+function lossChart(curve: CurvePoint[], rated: Rated): Chart {
   return {
     title: 'Where the lost watts go',
-    x: { label: 'Speed', kind: 'rpm', values: curve.map((p) => p.rpm) },
+    x: { label: 'Speed', kind: 'rpm', values: curve.map((p) => p.rpm), fromZero: true },
     y: { label: 'Loss', kind: 'power' },
     stacked: true,
     series: [

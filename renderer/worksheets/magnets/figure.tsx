@@ -41,13 +41,14 @@ export function Figure({ design, results }: FigureProps) {
 }
 
 function profileChart({ stages, gap }: Results): Chart {
-  const { angle, bz } = stages.field.profile;
+  const angle = [...stages.field.profile.angle, 2 * Math.PI];
+  const bz = stages.field.profile.bz;
   return {
     title: 'Field round one pole pair, pitch radius',
     x: { label: 'Electrical angle', kind: 'angle', values: angle },
     y: { label: 'Flux density along the axle', kind: 'fluxDensity' },
     series: [
-      { label: 'Field', values: bz },
+      { label: 'Field', values: [...bz, bz[0] ?? null] },
       { label: 'Its fundamental', values: angle.map((a) => gap.fundamental * Math.cos(a)) },
     ],
   };

@@ -19,7 +19,7 @@ export function Figure({ design, results }: FigureProps) {
   );
 }
 
-const windAxis = ({ match }: Results) => ({ label: 'Wind', kind: 'windSpeed' as const, values: match.map((p) => p.wind) });
+const windAxis = ({ match }: Results) => ({ label: 'Wind', kind: 'windSpeed' as const, values: match.map((p) => p.wind), fromZero: true });
 
 const windLimits = ({ cutIn, rated }: Results) => [
   { along: 'x' as const, at: cutIn.wind, label: 'cut-in' },
