@@ -1,5 +1,6 @@
 import type { UnitKind } from '../../core';
 import { entryUnit, format, inEntryUnit, type UnitPreferences } from '../units';
+import { placed, type PreparedLimit } from './limit-labels';
 import { scaleFor, tightScale, type Scale } from './scale';
 
 export interface ChartSeries {
@@ -35,19 +36,6 @@ export interface PreparedChart {
   limits: PreparedLimit[];
 }
 
-interface PreparedLimit {
-  along: 'x' | 'y';
-  at: number;
-  label: string;
-  tone: 'bad' | 'plain';
-  /** Upright lines have their labels in rows, and on the side where no other line crosses them. */
-  row: number;
-  side: 'left' | 'right';
-}
-
-/** Share of the width that the label of an upright line takes, at most. */
-const LABEL = 0.3;
-
 export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
   const keep = chart.x.values.map((v, i) => (Number.isFinite(v) ? i : -1)).filter((i) => i >= 0);
   const data = keep.map((i) => inEntryUnit(chart.x.values[i] ?? 0, chart.x.kind, units));
@@ -67,6 +55,7 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
     count: 8,
     degrees: entryUnit(chart.x.kind, units) === '°',
   });
+  const labelled = [...on('y'), ...(on('x').length > 0 ? [Math.max(...heights)] : [])];
   return {
     x: {
       label: axisLabel(chart.x, units),
@@ -76,28 +65,18 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
     },
     y: {
       label: axisLabel(chart.y, units),
-      scale: scaleFor([...heights, ...on('y').flatMap((at) => [at, at + headroom([...heights, at])])], {
+      scale: scaleFor([...heights, ...on('y'), ...labelled.map((at) => at + headroom([...heights, at]))], {
         count: 6,
         fromZero: chart.y.fromZero || chart.stacked,
       }),
     },
     series,
-    limits: placed(limits, scaleOfX),
+    limits: placed(limits, scaleOfX, data, series),
   };
 }
 
-/** Room above a level line for its label. */
+/** Room above a level line, or at the top of upright ones, for a label. */
 const headroom = (values: readonly number[]) => 0.1 * (Math.max(...values) - Math.min(0, ...values));
-
-function placed(limits: Omit<PreparedLimit, 'row' | 'side'>[], { min, max }: Scale): PreparedLimit[] {
-  const upright = limits.filter((l) => l.along === 'x');
-  const share = (at: number) => (at - min) / (max - min);
-  return limits.map((limit) => {
-    const from = share(limit.at);
-    const crossed = from > 1 - LABEL || upright.some((l) => share(l.at) > from && share(l.at) < from + LABEL);
-    return { ...limit, row: Math.max(0, upright.indexOf(limit)), side: crossed && from > LABEL ? 'left' : 'right' };
-  });
-}
 
 export function axisLabel({ label, kind }: { label: string; kind: UnitKind }, units: UnitPreferences): string {
   const unit = entryUnit(kind, units);

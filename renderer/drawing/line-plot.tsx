@@ -88,7 +88,7 @@ export default function LinePlot({ chart }: { chart: Chart }) {
             key={`${along}${label}`}
             {...(along === 'x' ? { x: at } : { y: at })}
             label={label}
-            labelAlign={along === 'x' ? 'start' : 'end'}
+            labelAlign={along === 'x' || side === 'left' ? 'start' : 'end'}
             spacing={along === 'x' ? { x: side === 'left' ? -5 : 5, y: 2 + 15 * row } : { x: 6, y: 4 }}
             lineStyle={{ stroke: colour, strokeDasharray: '6 3', strokeWidth: 1.25 }}
             labelStyle={{ fontSize: 12, fill: colour, ...halo, ...(along === 'x' && side === 'left' && { textAnchor: 'end' }) }}

@@ -37,7 +37,7 @@ describe('prepared', () => {
   it('leaves room for a limit beyond the values, and leaves out a limit that is not there', () => {
     const { y, limits } = prepared(chart, metric);
     expect(y.scale.max).toBeGreaterThanOrEqual(110);
-    expect(limits).toEqual([{ along: 'y', at: 110, label: 'limit, 110.0 °C', tone: 'bad', row: 0, side: 'right' }]);
+    expect(limits).toEqual([{ along: 'y', at: 110, label: 'limit, 110.0 °C', tone: 'bad', row: 0, side: 'left' }]);
   });
 
   it('labels upright lines in rows of their own, on the side where no other line crosses the words', () => {
@@ -53,6 +53,12 @@ describe('prepared', () => {
       [1, 'right'],
       [2, 'left'],
     ]);
+  });
+
+  it('labels a level line at the end where no series passes', () => {
+    const sideOf = (values: number[]) => prepared({ ...chart, series: [{ label: 'Coil', values }] }, metric).limits[0]?.side;
+    expect(sideOf([20, 60, 105])).toBe('left');
+    expect(sideOf([105, 60, 20])).toBe('right');
   });
 
   it('keeps room for the words over a level line at the top', () => {

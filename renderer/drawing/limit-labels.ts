@@ -1,0 +1,43 @@
+import type { Scale } from './scale';
+
+/** A line across a chart, in the units shown. */
+export interface PreparedLimit {
+  along: 'x' | 'y';
+  at: number;
+  label: string;
+  tone: 'bad' | 'plain';
+  /** Upright lines have their labels in rows, so that two close together stay legible. */
+  row: number;
+  /** Where the label is not crossed: beside an upright line, at the end of a level one. */
+  side: 'left' | 'right';
+}
+
+/** Share of the width that the label of an upright line takes, at most. */
+const LABEL = 0.3;
+
+/** Gives every line's label a place where nothing crosses it. */
+export function placed(
+  limits: Omit<PreparedLimit, 'row' | 'side'>[],
+  { min, max }: Scale,
+  places: readonly number[],
+  series: readonly { data: readonly (number | null)[] }[],
+): PreparedLimit[] {
+  const upright = limits.filter((l) => l.along === 'x');
+  const share = (at: number) => (at - min) / (max - min);
+  /** How near a series comes to a level line's label, from one share of the width to another. */
+  const clearance = (at: number, from: number, to: number) =>
+    Math.min(
+      ...series.flatMap(({ data }) =>
+        data.map((v, i) => (v !== null && within(share(places[i] ?? min), from, to) ? Math.abs(v - at) : Infinity)),
+      ),
+    );
+  return limits.map((limit) => {
+    if (limit.along === 'y')
+      return { ...limit, row: 0, side: clearance(limit.at, 0, LABEL) > clearance(limit.at, 1 - LABEL, 1) ? 'left' : 'right' };
+    const from = share(limit.at);
+    const crossed = from > 1 - LABEL || upright.some((l) => share(l.at) > from && share(l.at) < from + LABEL);
+    return { ...limit, row: upright.indexOf(limit), side: crossed && from > LABEL ? 'left' : 'right' };
+  });
+}
+
+const within = (value: number, from: number, to: number) => value >= from && value <= to;
