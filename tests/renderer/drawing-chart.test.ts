@@ -61,6 +61,13 @@ describe('prepared', () => {
     expect(sideOf([105, 60, 20])).toBe('right');
   });
 
+  it('has axes and lines even where there is nothing to draw', () => {
+    const empty = { ...chart, x: { ...chart.x, values: [] }, series: [], limits: [{ along: 'x' as const, at: 300, label: 'rated' }] };
+    const { x, y, limits } = prepared(empty, metric);
+    for (const { min, max } of [x.scale, y.scale]) expect(max).toBeGreaterThan(min);
+    expect(limits).toHaveLength(1);
+  });
+
   it('keeps room for the words over a level line at the top', () => {
     const limits = [{ along: 'y' as const, at: 120, label: 'limit' }];
     expect(prepared({ ...chart, limits }, metric).y.scale.max).toBeGreaterThan(120);
