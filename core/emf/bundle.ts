@@ -10,6 +10,8 @@ export interface Bundle {
   symmetry: number;
   legWidth: number;
   thickness: number;
+  /** `passingDistance` of the section. */
+  passing: number;
 }
 
 /** Cells across the leg and through its thickness. */
@@ -49,6 +51,31 @@ export function ownDistance(width: number, height: number): number {
 }
 
 /**
+ * How far two filaments of a section must pass each other at least, so that all its filaments together are as far from each other as the section is from
+ * itself.
+ *
+ * @param width      Of the section. [m]
+ * @param thickness  Of the section. [m]
+ * @returns          ε of the mean over all pairs, ln √(distance² + ε²) = ln (own distance). [m]
+ *
+ * Source    geometric mean distance, `ownDistance`; ε found by halving.
+ * Checked   tests/core/emf/inductance.test.ts
+ */
+export function passingDistance(width: number, thickness: number): number {
+  const wanted = Math.log(ownDistance(width, thickness));
+  const pairs = middles(ACROSS, width).flatMap((x) => middles(THROUGH, thickness).map((z) => [x, z] as const));
+  const meanLog = (e: number) =>
+    pairs.reduce((sum, [x, z]) => sum + pairs.reduce((s, [u, w]) => s + Math.log(Math.hypot(x - u, z - w, e)), 0), 0) / pairs.length ** 2;
+  let [low, high] = [0, width + thickness];
+  for (let pass = 0; pass < 40; pass++) {
+    const middle = (low + high) / 2;
+    if (meanLog(middle) < wanted) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+/**
  * Self-inductance of one turn spread evenly over its section.
  *
  * @param bundle  Geometry. [m]
@@ -56,21 +83,11 @@ export function ownDistance(width: number, height: number): number {
  *
  * Valid     to about 0.5 % where the leg is no wider than the hole.
  * Omits     steel plates (`imagesInductance`); the current's crowding in thick wire.
- * Source    mean over all pairs of filaments, a cell with itself at its geometric mean distance.
+ * Source    mean over all pairs of filaments, each pair no nearer than `passingDistance`.
  * Checked   tests/reference/inductance.test.ts
  */
 export function selfInductance(bundle: Bundle): number {
-  const turns = filaments(bundle, middles(ACROSS, bundle.legWidth), 0);
-  const heights = middles(THROUGH, bundle.thickness);
-  const own = ownDistance(bundle.legWidth / ACROSS, bundle.thickness / THROUGH);
-  let sum = 0;
-  turns.forEach((a, i) =>
-    turns.slice(0, i + 1).forEach((b, j) => {
-      const pairs = i === j ? 1 : 2;
-      for (const p of heights) for (const q of heights) sum += pairs * neumann(a, b, i === j && p === q ? own : Math.abs(p - q));
-    }),
-  );
-  return sum / (ACROSS * THROUGH) ** 2;
+  return mutualInductance(bundle, 0, 0);
 }
 
 /**
@@ -89,9 +106,9 @@ export function mutualInductance(bundle: Bundle, angle: number, lift: number): n
   const offsets = middles(ACROSS, bundle.legWidth);
   const step = bundle.thickness / THROUGH;
   return mean(filaments(bundle, offsets, 0), filaments(bundle, offsets, angle), [
-    [lift, 1 / 2],
-    [lift + step, 1 / 4],
-    [Math.abs(lift - step), 1 / 4],
+    [Math.hypot(bundle.passing, lift), 1 / 2],
+    [Math.hypot(bundle.passing, lift + step), 1 / 4],
+    [Math.hypot(bundle.passing, lift - step), 1 / 4],
   ]);
 }
 
@@ -103,18 +120,26 @@ export function mutualInductance(bundle: Bundle, angle: number, lift: number): n
  * @param lifts   Distances to the images, of `imageLifts`. [m]
  * @returns       What the steel adds to M/N². [H]
  *
- * Valid     images at least a leg's width off: two filaments stand for the leg.
+ * Valid     images at least a leg's width off: two filaments stand for the leg, and one from four widths on.
  * Source    method of images; Gauss nodes across the leg.
  * Checked   tests/core/emf/inductance.test.ts
  */
 export function imagesInductance(bundle: Bundle, angle: number, lifts: readonly Lift[]): number {
-  const offsets = gaussLegendre(2, 0, bundle.legWidth).nodes;
-  return mean(filaments(bundle, offsets, 0), filaments(bundle, offsets, angle), lifts);
+  const part = (nodes: number, chosen: (lift: number) => boolean) => {
+    const offsets = gaussLegendre(nodes, 0, bundle.legWidth).nodes;
+    return mean(
+      filaments(bundle, offsets, 0),
+      filaments(bundle, offsets, angle),
+      lifts.filter(([lift]) => chosen(lift)),
+    );
+  };
+  const far = 4 * bundle.legWidth;
+  return part(2, (lift) => lift < far) + part(1, (lift) => lift >= far);
 }
 
 /** Beyond so many times the winding's radius an image acts as a dipole, and the rest of the row is summed as such. */
 const DIPOLE = 2;
-const MOST_SETS = 20;
+const MOST_SETS = 10;
 
 /**
  * Distances to the images of a coil in the steel behind the magnets.

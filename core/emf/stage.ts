@@ -4,7 +4,7 @@ import type { Caution } from '../problem';
 import { layoutModel } from '../winding/layouts';
 import type { WindingSection } from '../winding/section';
 import type { WindingResult } from '../winding/stage';
-import { imageLifts, imagesInductance, mutualInductance, ownDistance, selfInductance, type Bundle } from './bundle';
+import { imageLifts, imagesInductance, mutualInductance, passingDistance, selfInductance, type Bundle } from './bundle';
 import { emfCautions } from './cautions';
 import { turnLinkage } from './linkage';
 import { coilEmf, combined, distortion, harmonicPeak, rms, valueAt } from './waveform';
@@ -78,9 +78,10 @@ export function inductanceShape(winding: WindingSection, poles: number, result: 
     symmetry: model.symmetry(poles),
     legWidth: layout.legWidth,
     thickness,
+    passing: passingDistance(layout.legWidth, thickness),
   };
-  // Rings in one layer cross at their ends, which no plane drawing can show: they pass at about their own distance there.
-  const nearest = layout.kind === 'serpentine' ? ownDistance(layout.legWidth, thickness) : 0;
+  // Where the drawing has coils cross, one passes over the other.
+  const nearest = model.crosses(layout) ? thickness : 0;
   const own = selfInductance(bundle);
   const plated = Number.isFinite(steel.steelBelow) || Number.isFinite(steel.steelAbove);
   const known = new Map<string, number>();

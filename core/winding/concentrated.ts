@@ -45,9 +45,10 @@ export const concentrated: LayoutModel<Concentrated> = {
   layers: () => 1,
   extent: (layout) => {
     const [inner, outer] = mitred(layout, layout.legWidth);
-    return [inner[0], Math.hypot(...outer)];
+    return [inner[0], Math.max(Math.hypot(...inner), Math.hypot(...outer))];
   },
   turnPath,
+  crosses: (layout) => (roomBetweenCoils(layout) ?? 0) < 0,
   symmetry: () => 1,
   fluxEdges: (layout, _poles, offset) => {
     const [, , outer, inner] = mitred(layout, offset);

@@ -19,6 +19,8 @@ export interface LayoutModel<L> {
   extent(layout: L): [inner: number, outer: number];
   /** One closed turn, counter-clockwise: rounded, as for drawings and the length of wire, or mitred, as for the field. [m] */
   turnPath(layout: L, poles: number, offset: number, corners?: Corners): PathPiece[];
+  /** Whether coils of one layer cross in the drawing, so that in copper one must pass over the other. */
+  crosses(layout: L): boolean;
   /** How many times a turn repeats itself round the axle. */
   symmetry(poles: number): number;
   /**
@@ -33,7 +35,7 @@ export const layouts: { [K in Layout['kind']]: LayoutModel<Of<K>> } = { serpenti
 
 /** The model of a layout, whichever it is. */
 export function layoutModel(layout: Layout): LayoutModel<Layout> {
-  return layouts[layout.kind] as LayoutModel<Layout>;
+  return layouts[layout.kind];
 }
 
 /**

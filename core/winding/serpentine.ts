@@ -34,6 +34,7 @@ export const serpentine: LayoutModel<Serpentine> = {
   layers: ({ placement }, phases) => (placement === 'stacked' ? phases : 1),
   extent: ({ innerRadius, outerRadius, legWidth }) => [innerRadius - legWidth / 2, outerRadius + legWidth / 2],
   turnPath,
+  crosses: () => true,
   symmetry: (poles) => poles / 2,
   fluxEdges: (layout, poles, offset) => {
     // Every leg is the first one turned or mirrored, and gives the same; the arcs are at constant radius.

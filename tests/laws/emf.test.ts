@@ -48,7 +48,7 @@ test('a turn run the other way round links the opposite', () => {
     return { edges: edges.map(([from, to]): Edge => [to, from]), repeat };
   };
   const there = turnLinkage(field, edgesOf, section);
-  turnLinkage(field, backwards, section).forEach((back, h) => expect(back).toBeCloseTo(-(there[h] as number), 15));
+  turnLinkage(field, backwards, section).forEach((back, h) => expect(back).toBeCloseTo(-there[h], 15));
 });
 
 test('a coil elsewhere has the same EMF, later by its electrical angle', () => {
@@ -71,7 +71,7 @@ test('legs two pole pitches apart give nothing, one pitch apart the most', () =>
     };
   };
   const pitch = Math.PI / 6;
-  const full = turnLinkage(field, legs(pitch / 2), section)[0] as number;
+  const full = turnLinkage(field, legs(pitch / 2), section)[0];
   for (const linkage of turnLinkage(field, legs(pitch), section)) expect(Math.abs(linkage)).toBeLessThan(1e-12 * full);
   for (const share of [0.7, 0.9, 1.1, 1.3]) expect(turnLinkage(field, legs((share * pitch) / 2), section)[0]).toBeLessThan(full);
 });
@@ -81,11 +81,8 @@ test('the line integral along a turn is the flux through it', () => {
   const offset = 0.006;
   const linkage = turnLinkage(field, () => edgesOf(offset), filament);
   // The same by area: x between the polygon's ends, y up to its sides.
-  const [, , outer, inner] = layoutModel(coils(9))
-    .turnPath(coils(9), POLES, offset, 'mitred')
-    .map((piece) => (piece.kind === 'line' ? piece.from : [0, 0])) as [number, number][];
-  const [x0, y0] = inner as [number, number];
-  const [x1, y1] = outer as [number, number];
+  const { edges } = edgesOf(offset);
+  const [[x1, y1], [x0, y0]] = edges[1];
   const xs = gaussLegendre(40, x0, x1);
   field.orders.forEach((n, h) => {
     let flux = 0;
@@ -94,18 +91,17 @@ test('the line integral along a turn is the flux through it', () => {
       const ys = gaussLegendre(40, -top, top);
       ys.nodes.forEach((y, j) => {
         const b = harmonicAt(n, Math.hypot(x, y), 0) * Math.cos(n * 6 * Math.atan2(y, x));
-        flux += (xs.weights[i] as number) * (ys.weights[j] as number) * b;
+        flux += xs.weights[i] * ys.weights[j] * b;
       });
     });
-    expect(Math.abs((linkage[h] as number) - flux)).toBeLessThan(1e-6 * Math.abs(linkage[0] as number));
+    expect(Math.abs(linkage[h] - flux)).toBeLessThan(1e-6 * Math.abs(linkage[0]));
   });
 });
 
 test('the EMF is the rate at which the linkage falls', () => {
   const linkage = turnLinkage(field, edgesOf, section);
   const [angle, speed, step] = [0.2, 30, 1e-6];
-  const linked = (t: number) =>
-    60 * linkage.reduce((sum, l, h) => sum + l * Math.cos((field.orders[h] as number) * 6 * (speed * t - angle)), 0);
+  const linked = (t: number) => 60 * linkage.reduce((sum, l, h) => sum + l * Math.cos(field.orders[h] * 6 * (speed * t - angle)), 0);
   const emf = coilEmf(linkage, field.orders, 6, angle, 60);
   for (const t of [0, 0.003, 0.01]) {
     const rate = (linked(t + step) - linked(t - step)) / (2 * step);
@@ -133,7 +129,7 @@ test('a phase is the sum of its coils, walked along each path with the sense in 
         const walk = result.coils.map((c) => (c.phase === phase && c.path === path ? c.direction : 0));
         const walked = combined(emf.coilEmf, walk);
         for (const angle of [0, 1, 2, 4])
-          expect(valueAt(walked, emf.orders, angle)).toBeCloseTo(valueAt(emf.phaseEmf[phase - 1] as typeof walked, emf.orders, angle), 10);
+          expect(valueAt(walked, emf.orders, angle)).toBeCloseTo(valueAt(emf.phaseEmf[phase - 1], emf.orders, angle), 10);
       }
   }
 });
@@ -147,12 +143,12 @@ test.each([
   const emf = solved(w);
   const sizes = emf.phaseEmf.map((e) => harmonicPeak(e, 0));
   const tolerance = w.layout.kind === 'serpentine' && w.layout.placement === 'stacked' ? 0.1 : 1e-9;
-  sizes.forEach((size) => expect(Math.abs(size / (sizes[0] as number) - 1)).toBeLessThan(tolerance));
+  sizes.forEach((size) => expect(Math.abs(size / sizes[0] - 1)).toBeLessThan(tolerance));
   const sum = combined(emf.phaseEmf, [1, 1, 1]);
   if (tolerance < 1e-6)
     emf.orders.forEach((n, h) => {
-      if (n % 3 !== 0) expect(harmonicPeak(sum, h)).toBeLessThan(1e-9 * (sizes[0] as number));
-      else expect(harmonicPeak(sum, h)).toBeCloseTo(3 * harmonicPeak(emf.phaseEmf[0] as typeof sum, h), 9);
+      if (n % 3 !== 0) expect(harmonicPeak(sum, h)).toBeLessThan(1e-9 * sizes[0]);
+      else expect(harmonicPeak(sum, h)).toBeCloseTo(3 * harmonicPeak(emf.phaseEmf[0], h), 9);
     });
 });
 
@@ -165,12 +161,12 @@ test.each([
   const matrix = inductanceShape(w, POLES, windingStage(w, POLES), steel).map((row) => [...row]);
   // Cholesky: every pivot stays positive.
   for (let k = 0; k < matrix.length; k++) {
-    const pivot = matrix[k] as number[];
+    const pivot = matrix[k];
     expect(pivot[k]).toBeGreaterThan(0);
     for (let i = k + 1; i < matrix.length; i++) {
-      const row = matrix[i] as number[];
-      const factor = (row[k] as number) / (pivot[k] as number);
-      for (let j = k; j < matrix.length; j++) row[j] = (row[j] as number) - factor * (pivot[j] as number);
+      const row = matrix[i];
+      const factor = row[k] / pivot[k];
+      for (let j = k; j < matrix.length; j++) row[j] = row[j] - factor * pivot[j];
     }
   }
 });

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { mutualInductance, ownDistance, selfInductance, type Bundle } from '../../core/emf/bundle';
+import { mutualInductance, ownDistance, passingDistance, selfInductance, type Bundle } from '../../core/emf/bundle';
 import { filament, neumann } from '../../core/emf/inductance';
 import { layoutModel } from '../../core/winding/layouts';
 import type { Layout } from '../../core/winding/section';
@@ -14,6 +14,14 @@ interface Case {
 }
 const cases = (JSON.parse(readFileSync(new URL('inductance.json', import.meta.url), 'utf8')) as { outputs: Case[] }).outputs;
 
+const bundle = (path: Bundle['path'], symmetry: number, legWidth: number, thickness: number): Bundle => ({
+  path,
+  symmetry,
+  legWidth,
+  thickness,
+  passing: passingDistance(legWidth, thickness),
+});
+
 function bundleOf({ inputs }: Case): Bundle {
   const [[inner, innerY], [outer, outerY]] = inputs.hole_polygon_m as [[number, number], [number, number]];
   const layout: Layout = {
@@ -26,7 +34,7 @@ function bundleOf({ inputs }: Case): Bundle {
     legWidth: inputs.leg_width_m,
   };
   const path = (offset: number) => layoutModel(layout).turnPath(layout, 12, offset, 'mitred');
-  return { path, symmetry: 1, legWidth: layout.legWidth, thickness: inputs.thickness_m };
+  return bundle(path, 1, layout.legWidth, inputs.thickness_m);
 }
 
 test.each(cases)('$name: self-inductance within 2 %', (of) => {
@@ -37,7 +45,7 @@ test.each(cases)('$name: mutual inductance of first and second neighbour within 
   const pitch = (2 * Math.PI) / of.inputs.coils;
   const tables = [of.outputs.mutual_1_sequence_per_turn2_H, of.outputs.mutual_2_sequence_per_turn2_H];
   tables.forEach((sequence, k) => {
-    const finest = sequence[sequence.length - 1] as number;
+    const finest = sequence[sequence.length - 1];
     expect(Math.abs(mutualInductance(bundleOf(of), (k + 1) * pitch, 0) / finest - 1)).toBeLessThan(0.05);
   });
 });
@@ -54,7 +62,7 @@ const circle = (radius: number, pieces: number): PathPiece[] =>
 test('the Brooks coil has the inductance of the handbook within 0.5 %', () => {
   // Grover 1946, ch. 13: L = 1.6994e-6 a N², inner radius and both sides of the section c = 20 mm, mean radius a = 30 mm.
   const side = 0.02;
-  const brooks: Bundle = { path: (offset) => circle(side + offset, 60), symmetry: 60, legWidth: side, thickness: side };
+  const brooks = bundle((offset) => circle(side + offset, 60), 60, side, side);
   expect(Math.abs(selfInductance(brooks) / (1.6994e-6 * 0.03) - 1)).toBeLessThan(0.005);
 });
 

@@ -1,6 +1,14 @@
 import { expect, test } from 'vitest';
 import { MU_0 } from '../../../core/constants';
-import { imageLifts, imagesInductance, mutualInductance, selfInductance, type Bundle } from '../../../core/emf/bundle';
+import {
+  imageLifts,
+  imagesInductance,
+  mutualInductance,
+  ownDistance,
+  passingDistance,
+  selfInductance,
+  type Bundle,
+} from '../../../core/emf/bundle';
 import { filament, neumann } from '../../../core/emf/inductance';
 import { integral } from '../../../core/numeric/integrate';
 import type { PathPiece } from '../../../core/winding/stage';
@@ -13,9 +21,15 @@ const circle = (radius: number, pieces = 60): PathPiece[] =>
     start: (2 * Math.PI * k) / pieces,
     sweep: (2 * Math.PI) / pieces,
   }));
-const ring: Bundle = { path: (offset) => circle(0.03 + offset), symmetry: 60, legWidth: 0.01, thickness: 0.01 };
+const ring: Bundle = {
+  path: (offset) => circle(0.03 + offset),
+  symmetry: 60,
+  legWidth: 0.01,
+  thickness: 0.01,
+  passing: passingDistance(0.01, 0.01),
+};
 const polygon = (corners: [number, number][]): PathPiece[] =>
-  corners.map((from, i) => ({ kind: 'line', from, to: corners[(i + 1) % corners.length] as [number, number] }));
+  corners.map((from, i) => ({ kind: 'line', from, to: corners[(i + 1) % corners.length] }));
 
 test('counting the symmetry once over gives what counting every piece gives', () => {
   const [whole, part] = [filament(circle(0.05), 1, 0), filament(circle(0.05), 60, 0)];
@@ -37,6 +51,17 @@ test('either filament may come first', () => {
 test('a coil has more inductance than it shares with any other place', () => {
   const own = selfInductance(ring);
   for (const lift of [0.01, 0.02, 0.03]) expect(mutualInductance(ring, 0, lift)).toBeLessThan(own);
+});
+
+test('six filaments kept that far from each other are as far apart as their section is from itself', () => {
+  const e = passingDistance(0.018, 0.01);
+  const [xs, zs] = [
+    [0.003, 0.009, 0.015],
+    [0.0025, 0.0075],
+  ];
+  const cells = xs.flatMap((x) => zs.map((z) => [x, z] as const));
+  const logs = cells.flatMap(([x, z]) => cells.map(([u, w]) => Math.log(Math.hypot(x - u, z - w, e))));
+  expect(Math.exp(logs.reduce((a, b) => a + b) / 36)).toBeCloseTo(ownDistance(0.018, 0.01), 9);
 });
 
 test('one plate makes one image, as far behind it as the coil is before', () => {
@@ -75,7 +100,7 @@ test('circles between two plates agree with the series of Bessel functions withi
 
 test('steel raises the inductance, less the farther off it is', () => {
   const added = [0.012, 0.02, 0.05, 0.2].map((plate) => imagesInductance(ring, 0, imageLifts(0, 0, -plate, plate, 0.04)));
-  added.slice(1).forEach((now, i) => expect(now).toBeLessThan(added[i] as number));
+  added.slice(1).forEach((now, i) => expect(now).toBeLessThan(added[i]));
   expect(added[3]).toBeGreaterThan(0);
-  expect((added[3] as number) / selfInductance(ring)).toBeLessThan(0.01);
+  expect(added[3] / selfInductance(ring)).toBeLessThan(0.01);
 });

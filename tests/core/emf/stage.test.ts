@@ -31,7 +31,7 @@ test('the waveform starts and ends alike and has the RMS it says', () => {
     [waveform.phase, phaseRmsPer1000rpm],
     [waveform.line, lineRmsPer1000rpm],
   ] as const) {
-    expect(wave[0]).toBeCloseTo(wave[wave.length - 1] as number, 9);
+    expect(wave[0]).toBeCloseTo(wave[wave.length - 1], 9);
     const mean = wave.slice(1).reduce((sum, v) => sum + v * v, 0) / (wave.length - 1);
     expect(Math.sqrt(mean)).toBeCloseTo(rms, 6);
   }
@@ -40,7 +40,7 @@ test('the waveform starts and ends alike and has the RMS it says', () => {
 test('distortion is the harmonics over the fundamental', () => {
   const { phaseEmf, distortion } = solved();
   const peaks = phaseEmf[0]?.sin.map((s, h) => Math.hypot(s, phaseEmf[0]?.cos[h] ?? 0)) ?? [];
-  expect(distortion).toBeCloseTo(Math.hypot(...peaks.slice(1)) / (peaks[0] as number), 12);
+  expect(distortion).toBeCloseTo(Math.hypot(...peaks.slice(1)) / peaks[0], 12);
 });
 
 test('paths of unlike coils are told of the volts between them', () => {
@@ -60,9 +60,9 @@ test('inductances are those of the phases: alike, symmetric, with neighbours tha
   const { inductance, phaseInductance, coilInductance } = solved();
   inductance.forEach((row, i) => {
     expect(row[i]).toBeCloseTo(phaseInductance, 12);
-    row.forEach((l, j) => expect(l).toBeCloseTo((inductance[j] as number[])[i] as number, 15));
+    row.forEach((l, j) => expect(l).toBeCloseTo(inductance[j][i], 15));
   });
-  expect((inductance[0] as number[])[1]).toBeLessThan(0);
+  expect(inductance[0][1]).toBeLessThan(0);
   expect(phaseInductance / coilInductance).toBeCloseTo(3, 1);
 });
 
@@ -72,14 +72,14 @@ test('steel raises a coil’s inductance', () => {
   const [air] = inductanceShape(w, 12, result, NO_STEEL) as [number[]];
   const [steel] = inductanceShape(w, 12, result, { steelBelow: -0.017, steelAbove: 0.017 }) as [number[]];
   const [below] = inductanceShape(w, 12, result, { steelBelow: -0.017, steelAbove: Infinity }) as [number[]];
-  expect(below[0]).toBeGreaterThan(air[0] as number);
-  expect(steel[0]).toBeGreaterThan(below[0] as number);
+  expect(below[0]).toBeGreaterThan(air[0]);
+  expect(steel[0]).toBeGreaterThan(below[0]);
 });
 
 test('rings in one layer, whose ends cross in the drawing, share no more than each has', () => {
   for (const placement of ['stacked', 'interleaved'] as const) {
     const { inductance } = solved(winding(rings(placement)));
-    inductance.forEach((row, i) => row.forEach((l, j) => expect(Math.abs(l) <= (row[i] as number) || i === j).toBe(true)));
+    inductance.forEach((row, i) => row.forEach((l, j) => expect(Math.abs(l) <= row[i] || i === j).toBe(true)));
   }
 });
 
@@ -93,7 +93,10 @@ test('any number of coils, phases and paths gives finite numbers', () => {
     winding({ ...coils(9), legWidth: 0.03 }),
   ]) {
     const numbers: number[] = [];
-    JSON.stringify(solved(w), (_, value: unknown) => (typeof value === 'number' && numbers.push(value), value));
+    JSON.stringify(solved(w), (_, value: unknown) => {
+      if (typeof value === 'number') numbers.push(value);
+      return value;
+    });
     expect(numbers.every(Number.isFinite)).toBe(true);
   }
 });

@@ -39,7 +39,7 @@ test.each([
   ['a serpentine’s outermost turn', turn(ring, 0.004)],
 ])('a turn closes on itself: %s', (_, path) => {
   path.forEach((piece, i) => {
-    const next = path[(i + 1) % path.length] as PathPiece;
+    const next = path[(i + 1) % path.length];
     const gap = Math.hypot(ends(piece).to[0] - ends(next).from[0], ends(piece).to[1] - ends(next).from[1]);
     expect(gap).toBeLessThan(1e-12);
   });
@@ -59,7 +59,7 @@ test('a mitred turn keeps its distance from every side of the hole', () => {
   const half = (7 * Math.PI) / 180;
   const hole = { ...square, holeInnerWidth: 0.2 * Math.tan(half), holeOuterWidth: 0.28 * Math.tan(half) };
   const [, , , inner] = turn(hole, 0.008, 'mitred');
-  const { from } = ends(inner as PathPiece);
+  const { from } = ends(inner);
   expect(from[0]).toBeCloseTo(0.092, 12);
   expect(from[1]).toBeCloseTo(0.092 * Math.tan(half) + 0.008 / Math.cos(half), 12);
 });

@@ -133,7 +133,10 @@ test('every poor design gives finite numbers', () => {
   for (const w of [winding(coils(1)), winding(coils(2)), winding(coils(7)), winding(coils(9), { phases: 6, parallelPaths: 40 })])
     for (const poles of [4, 12, 80]) {
       const numbers: number[] = [];
-      JSON.stringify(windingStage(w, poles), (_, value: unknown) => (typeof value === 'number' && numbers.push(value), value));
+      JSON.stringify(windingStage(w, poles), (_, value: unknown) => {
+        if (typeof value === 'number') numbers.push(value);
+        return value;
+      });
       expect(numbers.every(Number.isFinite)).toBe(true);
     }
 });
