@@ -6,6 +6,7 @@ import { emfFromShape, inductanceShape, linkageShape } from '../emf/stage';
 import { bodyStack } from '../field/images';
 import { gapLength } from '../field/gap';
 import { fieldStage } from '../field/stage';
+import { HOTTEST } from '../heat/cooling';
 import { coilLimit } from '../heat/limits';
 import { magnetsStage } from '../magnets/stage';
 import { remanenceAt } from '../magnets/remanence';
@@ -21,7 +22,7 @@ import { brakeCautions } from './brake';
 import { loadCurve, loadCutIn, responderOf } from './curve';
 import { matchAt, matchCurve, pointAt, topWind } from './matching';
 import { plantOf } from './plant';
-import type { Results } from './results';
+import type { MatchPoint, Results } from './results';
 import { createStageCache, type StageCache } from './stage-cache';
 import { workingsOf } from './workings';
 
@@ -92,6 +93,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
     ...emf.cautions,
     ...wheel.cautions,
     ...heatCautions(ratedPoint.coilTemperature, limit),
+    ...runawayCautions(match),
     ...(load.kind === 'battery' ? chargeCautions(load, ratedPoint.dcAmps) : []),
     ...verdicts
       .filter(({ verdict }) => verdict === 'fail')
@@ -189,6 +191,18 @@ function heatCautions(temperature: number, limit: { temperature: number; where: 
       severity: 'danger',
       where: limit.where,
       message: `At rated wind the coils settle at ${temperature.toFixed(0)} °C, above their limit of ${limit.temperature.toFixed(0)} °C: thicker wire, fewer amps, or a former and covering that stand more.`,
+    },
+  ];
+}
+
+function runawayCautions(match: readonly MatchPoint[]): Caution[] {
+  const first = match.find(({ coilTemperature }) => coilTemperature > 0.99 * HOTTEST);
+  if (!first) return [];
+  return [
+    {
+      severity: 'danger',
+      where: 'winding.wire.conductorDiameter',
+      message: `From ${first.wind.toFixed(1)} m/s on the coils settle nowhere below ${HOTTEST} °C: thermal runaway, they burn out. The curves beyond are worked out at ${HOTTEST} °C.`,
     },
   ];
 }
