@@ -5,34 +5,61 @@ import { combined, rms } from './waveform';
 
 /** Below such a share of the phase's EMF a stray EMF round a closed loop is within what hand winding gives anyway. */
 const STRAY = 0.01;
+const GRAVE = 0.1;
+const AT_1000_RPM = (1000 * 2 * Math.PI) / 60;
 
-/** EMFs that drive currents round closed loops of the winding itself, loaded or not. */
-export function emfCautions({ connection, phases, parallelPaths }: WindingSection, phaseEmf: PhaseEmf[], circulating: number): Caution[] {
-  const cautions: Caution[] = [];
-  const at1000rpm = (1000 * 2 * Math.PI) / 60;
-  const volts = (perSpeed: number) => `${(perSpeed * at1000rpm).toPrecision(2)} V at 1000 rpm`;
-  const phase = rms(phaseEmf[0]);
-  if (parallelPaths > 1 && circulating > STRAY * phase)
-    cautions.push({
-      severity: circulating > 0.1 * phase ? 'danger' : 'warning',
+/** At 20 °C. [Ω] */
+export interface LoopResistances {
+  path: number;
+  phase: number;
+}
+
+/**
+ * EMFs that drive currents round closed loops of the winding itself, loaded or not. Amperes are those that resistance alone allows: inductance takes some
+ * off again.
+ */
+export function emfCautions(winding: WindingSection, phaseEmf: PhaseEmf[], departures: number[], ohms?: LoopResistances): Caution[] {
+  return [...pathCautions(winding, rms(phaseEmf[0]), departures, ohms), ...deltaCautions(winding, phaseEmf, ohms)];
+}
+
+function pathCautions({ parallelPaths }: WindingSection, phase: number, departures: number[], ohms?: LoopResistances): Caution[] {
+  const greatest = Math.max(...departures);
+  if (parallelPaths === 1 || greatest <= STRAY * phase) return [];
+  const meanSquare = departures.reduce((sum, d) => sum + d * d, 0);
+  return [
+    {
+      severity: greatest > GRAVE * phase ? 'danger' : 'warning',
       where: 'winding.parallelPaths',
       message:
-        `The parallel paths of a phase differ by ${volts(circulating)}, which drives a current round them even with nothing connected. ` +
+        `The parallel paths of a phase are not alike: one departs from their mean by ${volts(greatest)}, ` +
+        `${driven(greatest, ohms?.path, meanSquare)} even with nothing connected. ` +
         `Their coils stand at different angles to the magnets; use a number of paths that gives each the same set.`,
-    });
-  if (connection === 'delta' && phases > 1) {
-    const round = rms(
-      combined(
-        phaseEmf,
-        phaseEmf.map(() => 1),
-      ),
-    );
-    if (round > STRAY * phase)
-      cautions.push({
-        severity: round > 0.1 * phase ? 'warning' : 'note',
-        where: 'winding.connection',
-        message: `Round the closed delta ${volts(round)} remain (third harmonics, or phases that differ), which drive a current even with nothing connected. Star has none.`,
-      });
-  }
-  return cautions;
+    },
+  ];
+}
+
+function deltaCautions({ connection, phases }: WindingSection, phaseEmf: PhaseEmf[], ohms?: LoopResistances): Caution[] {
+  if (connection !== 'delta' || phases === 1) return [];
+  const even = phaseEmf.map(() => 1 / phases);
+  const share = rms(combined(phaseEmf, even));
+  if (share <= STRAY * rms(phaseEmf[0])) return [];
+  return [
+    {
+      severity: share > GRAVE * rms(phaseEmf[0]) ? 'warning' : 'note',
+      where: 'winding.connection',
+      message:
+        `Round the closed delta ${volts(phases * share)} remain (third harmonics, or phases that differ), ` +
+        `${driven(share, ohms?.phase, phases * share * share)} even with nothing connected. In star they have no path.`,
+    },
+  ];
+}
+
+const volts = (perSpeed: number) => `${(perSpeed * AT_1000_RPM).toPrecision(2)} V at 1000 rpm`;
+
+/** What an EMF per branch drives through the branch's resistance, and the loss of all branches. */
+function driven(perSpeed: number, resistance: number | undefined, sumOfSquares: number): string {
+  if (!resistance) return 'which drives a current round them';
+  const amperes = (perSpeed * AT_1000_RPM) / resistance;
+  const watts = (sumOfSquares * AT_1000_RPM ** 2) / resistance;
+  return `which drives up to ${amperes.toPrecision(2)} A and heats the winding with ${watts.toPrecision(2)} W`;
 }

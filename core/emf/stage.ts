@@ -4,8 +4,9 @@ import type { Caution } from '../problem';
 import { layoutModel } from '../winding/layouts';
 import type { WindingSection } from '../winding/section';
 import type { WindingResult } from '../winding/stage';
+import type { WireResult } from '../wire/stage';
 import { imageLifts, imagesInductance, mutualInductance, passingDistance, selfInductance, type Bundle } from './bundle';
-import { emfCautions } from './cautions';
+import { emfCautions, type LoopResistances } from './cautions';
 import { turnLinkage } from './linkage';
 import { coilEmf, combined, distortion, harmonicPeak, rms, valueAt } from './waveform';
 
@@ -37,7 +38,7 @@ export interface EmfResult {
   inductance: number[][];
   coilInductance: number;
   phaseInductance: number;
-  /** RMS between the two paths of a phase that differ most, over the shaft's speed: what drives a current round them. [V·s/rad] */
+  /** RMS by which a parallel path departs most from the mean of its phase: what drives a current round the paths. [V·s/rad] */
   circulating?: number;
   cautions: Caution[];
 }
@@ -109,33 +110,32 @@ export function inductanceShape(winding: WindingSection, poles: number, result: 
   return matrix;
 }
 
-/** EMF and inductance of coils, phases and lines, from what one turn gives. */
+/** EMF and inductance of coils, phases and lines, from what one turn gives. With the wire, cautions tell amperes as well as volts. */
 export function emfFromShape(
   winding: WindingSection,
-  { coils }: WindingResult,
+  result: WindingResult,
   { polePairs, orders, linkage }: LinkageShape,
   perTurn: number[][],
+  wire?: WireResult,
 ): EmfResult {
+  const { coils } = result;
   const { turns, phases, parallelPaths, connection } = winding;
   const coilEmfs = coils.map((coil, i) => coilEmf(linkage[i], orders, polePairs, coil.angle, turns));
-  const sharesOf = (chosen: (phase: number, path: number) => boolean, paths: number) =>
-    coils.map(({ phase, path, direction }) => (chosen(phase, path) ? direction / paths : 0));
-  const shares = Array.from({ length: phases }, (_, j) => sharesOf((phase) => phase === j + 1, parallelPaths));
+  const sharesOf = (phase: number, paths: number, only?: number) =>
+    coils.map((coil) => (coil.phase === phase && (only ?? coil.path) === coil.path ? coil.direction / paths : 0));
+  const shares = Array.from({ length: phases }, (_, j) => sharesOf(j + 1, parallelPaths));
   const phaseEmf = shares.map((weights) => combined(coilEmfs, weights));
-  const pathEmf = Array.from({ length: phases }, (_, j) =>
-    Array.from({ length: parallelPaths }, (_, k) =>
-      combined(
-        coilEmfs,
-        sharesOf((phase, path) => phase === j + 1 && path === k + 1, 1),
-      ),
-    ),
+  const departures = phaseEmf.flatMap((phase, j) =>
+    Array.from({ length: parallelPaths }, (_, k) => {
+      const path = combined(coilEmfs, sharesOf(j + 1, 1, k + 1));
+      return rms(combined([path, phase], [1, -1]));
+    }),
   );
   const line = connection === 'star' && phases > 1 ? combined([phaseEmf[0], phaseEmf[1]], [1, -1]) : phaseEmf[0];
   const inductance = phaseInductances(shares, perTurn, turns);
-  const circulating = Math.max(...pathEmf.map(greatestDifference));
   const at1000rpm = (1000 * 2 * Math.PI) / 60;
   const angle = Array.from({ length: 121 }, (_, i) => (2 * Math.PI * i) / 120);
-  const result: EmfResult = {
+  return {
     polePairs,
     orders,
     coilEmf: coilEmfs,
@@ -154,10 +154,9 @@ export function emfFromShape(
     inductance,
     coilInductance: turns ** 2 * perTurn[0][0],
     phaseInductance: inductance[0][0],
-    circulating,
-    cautions: [],
+    circulating: Math.max(...departures),
+    cautions: emfCautions(winding, phaseEmf, departures, wire && loopResistances(wire, result)),
   };
-  return { ...result, cautions: emfCautions(winding, phaseEmf, circulating) };
 }
 
 /** EMF and inductance straight from the gap's field. */
@@ -172,6 +171,8 @@ function phaseInductances(shares: number[][], perTurn: number[][], turns: number
   return shares.map((a) => linked.map((flux) => turns ** 2 * a.reduce((sum, share, i) => sum + share * flux[i], 0)));
 }
 
-function greatestDifference(paths: PhaseEmf[]): number {
-  return Math.max(...paths.flatMap((a, i) => paths.slice(0, i + 1).map((b) => rms(combined([a, b], [1, -1])))));
-}
+/** Of one path's coils, and of a phase. [Ω] */
+const loopResistances = ({ coilResistance20, phaseResistance20 }: WireResult, { seriesCoils }: WindingResult): LoopResistances => ({
+  path: coilResistance20 * seriesCoils,
+  phase: phaseResistance20,
+});

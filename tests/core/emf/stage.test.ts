@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { emfStage, inductanceShape, NO_STEEL } from '../../../core/emf/stage';
+import { emfFromShape, emfStage, inductanceShape, linkageShape, NO_STEEL } from '../../../core/emf/stage';
 import { windingStage } from '../../../core/winding/stage';
+import { wireStage } from '../../../core/wire/stage';
 import { coils, rings, spectrum, winding } from './machine';
 
 const solved = (w = winding(coils(9)), poles = 12) => emfStage(w, windingStage(w, poles), spectrum(poles), NO_STEEL);
@@ -51,9 +52,22 @@ test('paths of unlike coils are told of the volts between them', () => {
   expect(solved(winding(coils(12), { parallelPaths: 2 }), 10).cautions).toEqual([]);
 });
 
+test('with the wire known, the current round unlike paths and its loss are told too', () => {
+  const w = winding(coils(12), { parallelPaths: 4 });
+  const placed = windingStage(w, 10);
+  const wire = { metal: 'copper', conductorDiameter: 1e-3, overallDiameter: 1.1e-3, inHand: 1, thermalClass: 180 } as const;
+  const wound = wireStage(w, wire, placed);
+  const perTurn = inductanceShape(w, 10, placed, NO_STEEL);
+  const { cautions, circulating = 0 } = emfFromShape(w, placed, linkageShape(w, placed, spectrum(10)), perTurn, wound);
+  // Four paths a phase of one coil each: every one departs as far, and twelve times I²R is lost.
+  const amperes = (circulating * 1000 * Math.PI) / 30 / wound.coilResistance20;
+  expect(cautions[0]?.message).toContain(`${amperes.toPrecision(2)} A`);
+  expect(cautions[0]?.message).toContain(`${(12 * amperes ** 2 * wound.coilResistance20).toPrecision(2)} W`);
+});
+
 test('a delta with third harmonics is told of the volts round it, a star is not', () => {
-  expect(solved(winding(coils(9), { connection: 'delta' })).cautions.map(({ where }) => where)).toEqual(['winding.connection']);
-  expect(solved().cautions).toEqual([]);
+  expect(solved(winding(coils(12), { connection: 'delta' }), 10).cautions.map(({ where }) => where)).toEqual(['winding.connection']);
+  expect(solved(winding(coils(12)), 10).cautions).toEqual([]);
 });
 
 test('inductances are those of the phases: alike, symmetric, with neighbours that oppose', () => {
