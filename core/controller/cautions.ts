@@ -15,6 +15,17 @@ export const standingCautions: Caution[] = [
   },
   { severity: 'danger', where: 'load', message: 'Never open-circuit a spinning machine whose volts you do not know.' },
   {
+    severity: 'danger',
+    where: 'winding.turns',
+    message: 'More than 50 V AC or 120 V DC between any two points is dangerous to touch: cover them, and measure before you touch.',
+  },
+  {
+    severity: 'warning',
+    where: 'site.ratedWind',
+    message:
+      'Brake by shorting only from low speed, and look whether the wheel does stop: a shorted winding that keeps turning reaches its limit in seconds to minutes.',
+  },
+  {
     severity: 'warning',
     where: 'load',
     message: 'Put the fuse at the battery; a charging battery gives off gas: keep it aired and away from sparks.',

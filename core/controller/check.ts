@@ -5,6 +5,8 @@ import type { ControllerVerdict } from './stage';
 export interface Demands {
   turns: number;
   connection: 'star' | 'delta' | 'separate';
+  /** Three, unless said otherwise. */
+  phases?: number;
   rated: { amps: number; watts: number };
   /** Greatest watts into the controller in any wind up to the rated one. */
   greatestWatts: number;
@@ -14,6 +16,8 @@ export interface Demands {
   ratedOpenVolts: number;
   /** Unloaded at the mean wind. */
   lightVolts: number;
+  /** Wind at which the unloaded wheel brings the least input volts; null when none does. [m/s] */
+  wakeWind?: number | null;
 }
 
 /** Less room than this is called tight. Common practice, no source. */
@@ -24,60 +28,69 @@ const ROOM = 0.15;
  *
  * @param controller  Data-sheet numbers. [V, A, W]
  * @param demands     What the machine does. [V, A, W]
- * @returns           One verdict a situation, with what to change and by how much.
+ * @returns           One verdict a situation, with what to change and by how much: changed so, the situation passes.
  *
  * Omits     the controller's own losses, and transients at the moment the load is lost.
  * Source    comparison with the data sheet; a margin below 15 % is called tight (common practice, no source).
  * Checked   tests/core/controller/check.test.ts
  */
 export function controllerCheck(controller: ControllerSection, demands: Demands): ControllerVerdict[] {
-  const { turns } = demands;
-  const tooHigh = (volts: number) => lessVolts(demands, volts, controller.maxInputVoltage);
-  const rated = worst([
-    atMost(
-      'Rated wind',
-      demands.rated.amps,
-      controller.maxInputCurrent,
-      'A',
-      (by) => `Take ${by.toFixed(1)} A less: a higher-voltage winding, or furl earlier.`,
-    ),
-    atMost(
-      'Rated wind',
-      demands.rated.watts,
-      controller.maxPower,
-      'W',
-      (by) => `Take ${by.toFixed(0)} W less: furl earlier, or a larger controller.`,
-    ),
-    atMost(
-      'Rated wind',
-      demands.rated.watts / controller.batteryVoltage,
-      controller.maxChargeCurrent,
-      'A',
-      (by) => `The battery side would get ${by.toFixed(1)} A too much: furl earlier, or a larger controller.`,
-    ),
-  ]);
+  const { maxInputVoltage, minInputVoltage, maxInputCurrent, maxPower, batteryVoltage, maxChargeCurrent } = controller;
+  const { rated, greatestWatts } = demands;
+  const chargeAmps = rated.watts / batteryVoltage;
+  const allowedWatts = (watts: number) => `Take ${watts.toFixed(0)} W less: furl earlier, or a larger controller.`;
+  const fewerVolts = () => lessVolts(demands, maxInputVoltage);
   return [
-    rated,
-    atMost('Gust, load lost', demands.gustVolts, controller.maxInputVoltage, 'V', () => tooHigh(demands.gustVolts)),
-    atLeast('Light wind', demands.lightVolts, controller.minInputVoltage, 'V', () => {
-      const more = Math.ceil((turns * controller.minInputVoltage * (1 + ROOM)) / demands.lightVolts) - turns;
-      return `At the mean wind the controller hardly wakes: ${more} turns more a coil would do it.`;
-    }),
-    atMost('Battery disconnected', demands.ratedOpenVolts, controller.maxInputVoltage, 'V', () => tooHigh(demands.ratedOpenVolts)),
+    tightest([
+      atMost('Rated wind', rated.amps, maxInputCurrent, 'A', (excess) => lessAmps(excess, rated.amps, demands.turns)),
+      atMost('Rated wind', rated.watts, maxPower, 'W', allowedWatts),
+      atMost('Rated wind', chargeAmps, maxChargeCurrent, 'A', (excess) => {
+        const over = chargeAmps - maxChargeCurrent;
+        const battery = over > 0 ? `${over.toFixed(1)} A too much` : `all but its ${maxChargeCurrent} A`;
+        return `The battery side would get ${battery}. ${allowedWatts(excess * batteryVoltage)}`;
+      }),
+    ]),
+    atMost('Gust, load lost', demands.gustVolts, maxInputVoltage, 'V', fewerVolts),
+    atLeast('Light wind', demands.lightVolts, minInputVoltage, 'V', wakes(demands), () => moreVolts(demands, minInputVoltage)),
+    atMost('Battery disconnected', demands.ratedOpenVolts, maxInputVoltage, 'V', fewerVolts),
     atMost(
       'Battery full',
-      demands.greatestWatts,
-      controller.maxPower,
+      greatestWatts,
+      maxPower,
       'W',
-      (by) => `The wheel can give ${by.toFixed(0)} W more than the controller can turn away: a diversion load, or furl earlier.`,
+      () => `Up to ${greatestWatts.toFixed(0)} W must go elsewhere: a diversion load for all of it, or furl earlier.`,
+      `Up to ${greatestWatts.toFixed(0)} W must be turned away or dumped.`,
     ),
   ];
 }
 
-function lessVolts({ turns, connection }: Demands, volts: number, limit: number): string {
-  const fewer = turns - Math.floor((turns * limit) / (volts * (1 + ROOM)));
-  const delta = connection === 'star' ? `; or delta instead of star, ${(volts / Math.sqrt(3)).toFixed(0)} V` : '';
-  return `${fewer} turns fewer a coil${delta}; or a brake that acts before the volts do.`;
+/** The open-circuit volts of all situations go with the turns, so the advice is for the worst of them. */
+function lessVolts({ turns, connection, phases = 3, gustVolts, ratedOpenVolts }: Demands, limit: number): string {
+  const volts = Math.max(gustVolts, ratedOpenVolts);
+  const allowed = limit * (1 - ROOM);
+  const keep = Math.floor((turns * allowed) / volts);
+  const ways = ['a brake that acts before the volts do'];
+  const delta = volts / Math.sqrt(3);
+  if (connection === 'star' && phases === 3)
+    ways.unshift(`delta instead of star, ${delta.toFixed(0)} V${delta > allowed ? ', still too near' : ''}`);
+  if (keep >= 1) ways.unshift(`${counted(turns - keep, 'turn')} fewer a coil`);
+  return `${sentence(ways)}.${ways.length > 1 ? ' All but the brake raise the cut-in speed.' : ''}`;
+}
+
+function lessAmps(excess: number, amps: number, turns: number): string {
+  const more = Math.ceil((turns * amps) / (amps - excess)) - turns;
+  return `Take ${excess.toFixed(1)} A less: furl earlier, or about ${counted(more, 'turn')} more a coil, from which a tracker takes the same watts at more volts.`;
+}
+
+function moreVolts({ turns, lightVolts, wakeWind }: Demands, least: number): string {
+  if (!(lightVolts > 0)) return 'The unloaded wheel brings no volts at the mean wind.';
+  const more = Math.ceil((turns * least * (1 + ROOM)) / lightVolts) - turns;
+  return `${wakes({ wakeWind })} At the mean wind it hardly does: ${counted(more, 'turn')} more a coil would do it.`.trim();
+}
+
+function wakes({ wakeWind }: Pick<Demands, 'wakeWind'>): string {
+  if (wakeWind === undefined) return '';
+  return wakeWind === null ? 'No wind wakes the controller.' : `The controller wakes at ${wakeWind.toFixed(1)} m/s.`;
 }
 
 function atMost(
@@ -85,26 +98,32 @@ function atMost(
   value: number,
   limit: number,
   unit: ControllerVerdict['unit'],
-  mend: (by: number) => string,
+  mend: (excess: number) => string,
+  fine = '',
 ): ControllerVerdict {
-  const margin = 1 - value / limit;
-  const verdict = margin < 0 ? 'fail' : margin < ROOM ? 'tight' : 'pass';
-  return {
-    situation,
-    verdict,
-    value,
-    limit,
-    unit,
-    advice: verdict === 'pass' ? 'Nothing to change.' : mend(Math.max(value * (1 + ROOM) - limit, 0)),
-  };
+  const verdict = value > limit ? 'fail' : value > limit * (1 - ROOM) ? 'tight' : 'pass';
+  return { situation, verdict, value, limit, unit, advice: verdict === 'pass' ? fine || UNCHANGED : mend(value - limit * (1 - ROOM)) };
 }
 
-function atLeast(situation: string, value: number, limit: number, unit: ControllerVerdict['unit'], mend: () => string): ControllerVerdict {
-  const margin = limit > 0 ? value / limit - 1 : Infinity;
-  const verdict = margin < 0 ? 'fail' : margin < ROOM ? 'tight' : 'pass';
-  return { situation, verdict, value, limit, unit, advice: verdict === 'pass' ? 'Nothing to change.' : mend() };
+function atLeast(
+  situation: string,
+  value: number,
+  limit: number,
+  unit: ControllerVerdict['unit'],
+  fine: string,
+  mend: () => string,
+): ControllerVerdict {
+  const verdict = value < limit ? 'fail' : value < limit * (1 + ROOM) ? 'tight' : 'pass';
+  return { situation, verdict, value, limit, unit, advice: verdict === 'pass' ? fine || UNCHANGED : mend() };
 }
 
-function worst(verdicts: ControllerVerdict[]): ControllerVerdict {
-  return verdicts.reduce((a, b) => (b.value / b.limit > a.value / a.limit ? b : a));
+const UNCHANGED = 'Nothing to change.';
+
+const tightest = (verdicts: ControllerVerdict[]) => verdicts.reduce((a, b) => (b.value / b.limit > a.value / a.limit ? b : a));
+
+const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`;
+
+function sentence(ways: string[]): string {
+  const text = ways.join('; or ');
+  return text[0].toUpperCase() + text.slice(1);
 }

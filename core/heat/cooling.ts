@@ -1,7 +1,11 @@
-import { naturalConvection, stirredConvection } from './convection';
+import { crossing } from '../numeric/crossing';
+import { airAt } from './air';
+import { naturalConvection, radiation, stirredConvection } from './convection';
 
 /** Thermal conductivity of unfilled resin and printed plastic. [W/(m·K)] Handbook range 0.17–0.35 (from memory). */
 const SKIN_CONDUCTIVITY = 0.2;
+/** Of resin, paint, plastic and rusty steel alike. [-] Handbook range 0.85–0.95 (from memory). */
+const EMISSIVITY = 0.9;
 
 /** What carries the heat away from the copper. */
 export interface Cooling {
@@ -12,6 +16,8 @@ export interface Cooling {
   discRadius: number;
   /** Former or resin over the copper, each face. [m] */
   skin: number;
+  /** Free air between a face and its disc, 0 for a face in the open. [m] */
+  clearance?: number;
 }
 
 /**
@@ -19,19 +25,29 @@ export interface Cooling {
  *
  * @param cooling      Geometry. [m², m]
  * @param speed        Of the shaft. [rad/s]
- * @param temperature  Of the copper; the face is taken a third cooler than the copper is above the air. [°C]
+ * @param temperature  Of the copper. [°C]
  * @param air          [°C]
  * @returns            Conductance. [W/K]
  *
- * Omits     radiation (the discs in sight are warm), the resin between the coils, the air blown through by the wind.
- * Source    convection.ts; natural and stirred part combined by the cube rule (Churchill 1977).
+ * Valid     gaps of a hundredth of the disc's radius and wider. In still air the heat crosses the gap by conduction and leaves the disc by natural
+ *           convection and radiation; what the discs stir is added by the cube rule.
+ * Omits     wind blown through the machine, which cools more; heat through arcs and leads; the disc warming while it stirs.
+ * Source    convection.ts; cube rule of Churchill 1977, AIChE J. 23, 10; a still face beside a turning disc cooled as the disc is: common practice,
+ *           no source.
  * Checked   tests/core/heat/cooling.test.ts
  */
 export function coolingConductance(cooling: Cooling, speed: number, temperature: number, air: number): number {
-  const rise = Math.max(temperature - air, 1);
-  const natural = naturalConvection(cooling.height, air + (2 / 3) * rise, air);
-  const film = Math.cbrt(natural ** 3 + stirredConvection(cooling.discRadius, speed) ** 3);
-  return cooling.area / (1 / film + cooling.skin / SKIN_CONDUCTIVITY);
+  const { area, height, discRadius, skin, clearance = 0 } = cooling;
+  const skinResistance = skin / SKIN_CONDUCTIVITY;
+  const filmAt = (face: number) => {
+    const film = (face + air) / 2;
+    const open = naturalConvection(height, face, air) + radiation(EMISSIVITY, face, air);
+    const still = 1 / (1 / open + clearance / airAt(film).conductivity);
+    return Math.cbrt(still ** 3 + stirredConvection(discRadius, speed, film) ** 3);
+  };
+  const rough = filmAt(temperature);
+  const face = air + (temperature - air) / (1 + rough * skinResistance);
+  return area / (1 / filmAt(face) + skinResistance);
 }
 
 /** Past this copper is no winding any more; a machine that would settle higher has run away thermally. [°C] */
@@ -44,19 +60,12 @@ export const HOTTEST = 1000;
  * @param air      [°C]
  * @param cooling  Geometry. [m², m]
  * @param speed    Of the shaft. [rad/s]
- * @returns        Copper temperature, at most `HOTTEST`. [°C]
+ * @returns        Copper temperature, `HOTTEST` for one that would settle there or above. [°C]
  *
- * Source    loss = conductance · rise, bisection.
+ * Source    loss = conductance · rise.
  * Checked   tests/core/heat/cooling.test.ts
  */
 export function settledTemperature(loss: number, air: number, cooling: Cooling, speed: number): number {
-  if (loss <= 0) return air;
-  let low = air;
-  let high = HOTTEST;
-  for (let i = 0; i < 30; i++) {
-    const middle = (low + high) / 2;
-    if (coolingConductance(cooling, speed, middle, air) * (middle - air) < loss) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+  const surplus = (temperature: number) => coolingConductance(cooling, speed, temperature, air) * (temperature - air) - loss;
+  return loss <= 0 ? air : surplus(HOTTEST) <= 0 ? HOTTEST : crossing(surplus, air, HOTTEST);
 }

@@ -16,6 +16,7 @@ export interface Balance {
 
 const PARTS = 6;
 const HALVINGS = 40;
+const MOST_DOUBLINGS = 20;
 
 /**
  * Every speed at which wheel and generator balance in a steady wind.
@@ -70,16 +71,23 @@ export function settledSpeed(found: readonly Balance[]): number {
  * @param turbine  Wheel and its run-away. [m, kg/m³, -]
  * @param speed    More than 0. [rad/s]
  * @param drag     Power of bearings and eddy currents at that speed. [W]
- * @returns        Wind. [m/s]
+ * @returns        Wind, null for a wheel that gives no power. [m/s]
  *
  * Source    wheel power = drag on the fast side of the power coefficient, bisection.
  * Checked   tests/core/turbine/match.test.ts
  */
-export function windToReach({ wheel, best, runawayRatio }: TurbineResult, speed: number, drag: number): number {
+export function windToReach({ wheel, best, runawayRatio }: TurbineResult, speed: number, drag: number): number | null {
+  if (best.coefficient <= 0) return null;
   let low = (speed * wheel.radius) / runawayRatio;
   let high = (speed * wheel.radius) / best.tipSpeedRatio;
-  while (wheelPower(wheel, high, speed) < drag) high *= 2;
-  for (let i = 0; i < 40; i++) {
+  const bestPower = wheelPower(wheel, high, speed);
+  if (bestPower < drag) {
+    // Even at its best ratio this wind is too weak: the least that carries the drag holds the wheel at that ratio or slower.
+    low = high;
+    for (let i = 0; i < MOST_DOUBLINGS && wheelPower(wheel, high, speed) < drag; i++) high *= 2;
+    if (wheelPower(wheel, high, speed) < drag) return null;
+  }
+  for (let i = 0; i < HALVINGS; i++) {
     const middle = (low + high) / 2;
     if (wheelPower(wheel, middle, speed) < drag) low = middle;
     else high = middle;

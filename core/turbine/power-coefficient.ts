@@ -1,3 +1,5 @@
+import { monotoneCurve } from '../numeric/monotone';
+
 export type PowerCoefficient = (tipSpeedRatio: number) => number;
 
 /** Torque coefficient at standstill over that at the best power. Common practice for three to six blades, no source. */
@@ -37,24 +39,22 @@ export function peakedCoefficient(peakCp: number, tipSpeedRatio: number, runaway
 }
 
 /**
- * Power coefficient through measured points, straight between them. Below the first point it falls to zero at standstill, beyond the last it goes on
- * along the last slope, so that a wheel always has a run-away.
+ * Power coefficient through measured points. Below the first point it falls to zero at standstill; beyond the last it goes on along the last slope, and if
+ * that does not fall, down to zero at twice the last ratio, so that a wheel always has a run-away.
  *
  * @param points  [λ, Cp], λ rising, at least two. [-]
  * @returns       Cp(λ). [-]
  *
- * Source    linear interpolation.
+ * Source    monotone cubic (numeric/monotone.ts).
  * Checked   tests/core/turbine/power-coefficient.test.ts
  */
 export function measuredCoefficient(points: readonly (readonly [number, number])[]): PowerCoefficient {
   const all = points[0][0] > 0 ? [[0, 0] as const, ...points] : points;
-  const last = all.length - 1;
-  return (ratio) => {
-    let i = 1;
-    while (i < last && all[i][0] < ratio) i++;
-    const [x0, y0] = all[i - 1];
-    const [x1, y1] = all[i];
-    const slope = i === last && ratio > x1 ? Math.min((y1 - y0) / (x1 - x0), -y1 / x1) : (y1 - y0) / (x1 - x0);
-    return y1 + slope * (ratio - x1);
-  };
+  const curve = monotoneCurve(
+    all.map(([ratio]) => ratio),
+    all.map(([, coefficient]) => coefficient),
+  );
+  const [end, endValue] = all[all.length - 1];
+  const endSlope = Math.min(curve(end + 1) - endValue, -Math.abs(endValue) / end);
+  return (ratio) => (ratio > end ? endValue + endSlope * (ratio - end) : curve(ratio));
 }

@@ -1,5 +1,6 @@
 import type { Caution } from '../problem';
-import { measuredCoefficient, peakedCoefficient, powerCeiling } from './power-coefficient';
+import { turbineCautions } from './cautions';
+import { measuredCoefficient, peakedCoefficient } from './power-coefficient';
 import type { SiteSection, TurbineSection } from './section';
 import type { Wheel } from './wind';
 
@@ -13,7 +14,7 @@ export interface TurbineResult {
 }
 
 /** The wind wheel of a design. Functions, so never sent to a worker or kept in a cache. */
-export function turbineStage(turbine: TurbineSection, site: Pick<SiteSection, 'airDensity'>): TurbineResult {
+export function turbineStage(turbine: TurbineSection, site: SiteSection): TurbineResult {
   const { curve } = turbine;
   const coefficient = curve ? measuredCoefficient(curve) : peakedCoefficient(turbine.peakCp, turbine.tipSpeedRatio, turbine.runawayRatio);
   const best = curve
@@ -22,22 +23,11 @@ export function turbineStage(turbine: TurbineSection, site: Pick<SiteSection, 'a
         tipSpeedRatio: turbine.tipSpeedRatio,
       })
     : { coefficient: turbine.peakCp, tipSpeedRatio: turbine.tipSpeedRatio };
-  const ceiling = powerCeiling(turbine.rows);
-  const cautions: Caution[] =
-    best.coefficient > ceiling
-      ? [
-          {
-            severity: 'warning',
-            where: curve ? 'turbine.curve' : 'turbine.peakCp',
-            message: `A power coefficient of ${best.coefficient.toFixed(3)} is above the ceiling of ${ceiling.toFixed(3)} for ${turbine.rows} wheel${turbine.rows > 1 ? 's' : ''} in a row: a measuring error, most likely the wind speed (its cube counts).`,
-          },
-        ]
-      : [];
   return {
     wheel: { radius: turbine.diameter / 2, airDensity: site.airDensity, coefficient },
     best,
     runawayRatio: runaway(coefficient, best.tipSpeedRatio),
-    cautions,
+    cautions: turbineCautions(turbine, site, best.coefficient),
   };
 }
 

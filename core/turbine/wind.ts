@@ -37,3 +37,37 @@ export function wheelPower(wheel: Wheel, wind: number, speed: number): number {
   if (wind <= 0) return 0;
   return windPower(wind, wheel.radius, wheel.airDensity) * wheel.coefficient((speed * wheel.radius) / wind);
 }
+
+/** Near enough to standstill for the slope of the power coefficient. */
+const SLOW = 1e-4;
+
+/**
+ * Torque with which the wheel pulls away from standstill.
+ *
+ * @param wheel  Radius, air and coefficient. [m, kg/m³, -]
+ * @param wind   [m/s]
+ * @returns      ½ρAv²R · dCp/dλ at λ = 0. [N·m]
+ *
+ * Source    torque is power over speed, in the limit.
+ * Checked   tests/core/turbine/wind.test.ts
+ */
+export function startTorque(wheel: Wheel, wind: number): number {
+  if (wind <= 0) return 0;
+  return ((windPower(wind, wheel.radius, wheel.airDensity) * wheel.radius) / wind) * (wheel.coefficient(SLOW) / SLOW);
+}
+
+/**
+ * The least wind that starts the wheel from standstill.
+ *
+ * @param wheel  Radius, air and coefficient. [m, kg/m³, -]
+ * @param drag   Of bearings and seals. [N·m]
+ * @returns      Wind, undefined for a wheel that does not start by itself. [m/s]
+ *
+ * Omits     cogging, which coreless machines have none of; stiction of new seals.
+ * Source    start torque, which goes with the square of the wind, equal to the drag.
+ * Checked   tests/core/turbine/wind.test.ts
+ */
+export function startWind(wheel: Wheel, drag: number): number | undefined {
+  const perSquare = startTorque(wheel, 1);
+  return perSquare > 0 ? Math.sqrt(drag / perSquare) : undefined;
+}
