@@ -19,7 +19,11 @@ export interface LoopResistances {
  * off again.
  */
 export function emfCautions(winding: WindingSection, phaseEmf: PhaseEmf[], departures: number[], ohms?: LoopResistances): Caution[] {
-  return [...pathCautions(winding, rms(phaseEmf[0]), departures, ohms), ...deltaCautions(winding, phaseEmf, ohms)];
+  return [
+    ...pathCautions(winding, rms(phaseEmf[0]), departures, ohms),
+    ...deltaCautions(winding, phaseEmf, ohms),
+    ...stackCautions(winding, phaseEmf),
+  ];
 }
 
 function pathCautions({ parallelPaths }: WindingSection, phase: number, departures: number[], ohms?: LoopResistances): Caution[] {
@@ -50,6 +54,23 @@ function deltaCautions({ connection, phases }: WindingSection, phaseEmf: PhaseEm
       message:
         `Round the closed delta ${volts(phases * share)} remain (third harmonics, or phases that differ), ` +
         `${driven(share, ohms?.phase, phases * share * share)} even with nothing connected. In star they have no path.`,
+    },
+  ];
+}
+
+/** A stack's rings lie at different distances from the magnets. */
+function stackCautions({ layout }: WindingSection, phaseEmf: PhaseEmf[]): Caution[] {
+  if (layout.kind !== 'serpentine' || layout.placement !== 'stacked') return [];
+  const sizes = phaseEmf.map(rms);
+  const [least, greatest] = [Math.min(...sizes), Math.max(...sizes)];
+  if (greatest - least <= 3 * STRAY * least) return [];
+  return [
+    {
+      severity: greatest - least > GRAVE * least ? 'warning' : 'note',
+      where: 'winding.layout.placement',
+      message:
+        `Rings nearer the magnets have more volts: ${volts(greatest)} against ${volts(least)}. ` +
+        `The weaker phase carries less; thinner copper or interleaved legs even them out.`,
     },
   ];
 }

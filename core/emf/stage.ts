@@ -83,7 +83,6 @@ export function inductanceShape(winding: WindingSection, poles: number, result: 
   };
   // Where the drawing has coils cross, one passes over the other.
   const nearest = model.crosses(layout) ? thickness : 0;
-  const own = selfInductance(bundle);
   const plated = Number.isFinite(steel.steelBelow) || Number.isFinite(steel.steelAbove);
   const known = new Map<string, number>();
   const between = (i: number, j: number) => {
@@ -94,7 +93,7 @@ export function inductanceShape(winding: WindingSection, poles: number, result: 
     const key = `${Math.round(angle * 1e7)} ${plated ? `${a.height} ${b.height}` : Math.round(lift * 1e7)}`;
     let found = known.get(key);
     if (found === undefined) {
-      found = i === j ? own : mutualInductance(bundle, angle, Math.max(nearest, lift));
+      found = i === j ? selfInductance(bundle) : mutualInductance(bundle, angle, Math.max(nearest, lift));
       if (plated) {
         const images = imageLifts(a.height, b.height, steel.steelBelow, steel.steelAbove, result.outerRadius);
         found += imagesInductance(bundle, angle, images);

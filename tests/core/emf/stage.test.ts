@@ -70,6 +70,14 @@ test('a delta with third harmonics is told of the volts round it, a star is not'
   expect(solved(winding(coils(12)), 10).cautions).toEqual([]);
 });
 
+test('a stack is told how far its rings’ volts differ, rings in one layer are not', () => {
+  const stack = solved(winding(rings('stacked'), { thickness: 0.019 }));
+  const spread = stack.phaseEmf.map((emf) => Math.hypot(emf.sin[0], emf.cos[0]));
+  expect(Math.max(...spread) / Math.min(...spread)).toBeGreaterThan(1.03);
+  expect(stack.cautions.map(({ where }) => where)).toEqual(['winding.layout.placement']);
+  expect(solved(winding(rings('interleaved'))).cautions).toEqual([]);
+});
+
 test('inductances are those of the phases: alike, symmetric, with neighbours that oppose', () => {
   const { inductance, phaseInductance, coilInductance } = solved();
   inductance.forEach((row, i) => {
