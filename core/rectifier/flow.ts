@@ -38,6 +38,8 @@ export interface Stretch {
   mode: number[];
   from: number;
   to: number;
+  /** Angle in which the fastest part of the currents dies away to a third. [electrical rad] */
+  settling: number;
   /** Currents and EMFs at an angle within it. Both arrays are used again by the next call. */
   at: (angle: number) => { currents: number[]; emf: number[] };
   dcAmps: (currents: readonly number[]) => number;
@@ -162,6 +164,7 @@ export function flowOf(topology: Topology, drive: Drive) {
           mode: held,
           from: began,
           to: angle,
+          settling: omega / Math.max(...d.rates, 1e-300),
           at: (where) => {
             look(d, free, began, where);
             return state;

@@ -157,6 +157,15 @@ function leastSquaresMix(steps: number[][]): number[] {
 const PIECES = 12; // a period is integrated in pieces no longer than this share of it
 const NODES = 6;
 
+/** A stretch in pieces for integration, finer at its start where fast parts of the currents die away. */
+function piecesOf({ from, to, settling }: Stretch): [number, number][] {
+  const count = Math.ceil(((to - from) / (2 * Math.PI)) * PIECES);
+  const width = (to - from) / count;
+  const cuts = [0.3, 1, 3, 9, 27].map((k) => k * settling).filter((cut) => cut < 0.6 * width);
+  const edges = [from, ...cuts.map((cut) => from + cut), ...Array.from({ length: count }, (_, i) => from + (i + 1) * width)];
+  return edges.slice(1).map((edge, i) => [edges[i], edge]);
+}
+
 function averages(
   topology: Topology,
   source: Source,
@@ -174,10 +183,8 @@ function averages(
   const squares = [...nothing];
   const lineSquares = topology.lineSquares(nothing);
   for (const stretch of stretches) {
-    const pieces = Math.ceil(((stretch.to - stretch.from) / (2 * Math.PI)) * PIECES);
-    for (let piece = 0; piece < pieces; piece++) {
-      const width = (stretch.to - stretch.from) / pieces;
-      const { nodes, weights } = gaussLegendre(NODES, stretch.from + piece * width, stretch.from + (piece + 1) * width);
+    for (const [low, high] of piecesOf(stretch)) {
+      const { nodes, weights } = gaussLegendre(NODES, low, high);
       nodes.forEach((angle, k) => {
         const { currents: i, emf: e } = stretch.at(angle);
         const w = weights[k] / span;

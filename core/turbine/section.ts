@@ -5,10 +5,10 @@ const curvePoint = z.tuple([quantity({ min: 0, max: 30, default: 0 }), quantity(
 
 export const turbineSection = z.strictObject({
   rows: quantity({ min: 1, max: 6, default: 1, whole: 'any' }),
-  diameter: quantity({ min: 0.1, max: 20, default: 2.4 }),
+  diameter: quantity({ min: 0.1, max: 20, default: 2 }),
   peakCp: quantity({ min: 0.01, max: 0.66, default: 0.35 }),
-  tipSpeedRatio: quantity({ min: 0.3, max: 15, default: 6 }),
-  runawayRatio: quantity({ min: 0.5, max: 30, default: 11 }),
+  tipSpeedRatio: quantity({ min: 0.3, max: 15, default: 5.5 }),
+  runawayRatio: quantity({ min: 0.5, max: 30, default: 10 }),
   /** Points [tip-speed ratio, power coefficient]; they replace the peak-and-run-away curve. */
   curve: z.array(curvePoint).min(3).max(200).optional(),
 });

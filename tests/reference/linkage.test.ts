@@ -16,10 +16,15 @@ interface Harmonics {
   emf_true_rms_V_per_turn: number;
   rpm: number;
 }
+interface SingleTurns {
+  mean_turn_filament_midplane: Harmonics;
+  innermost_turn_midplane_fundamental_Wb: number;
+  outermost_turn_midplane_fundamental_Wb: number;
+}
 interface Case {
   name: string;
   inputs: Record<string, number | string>;
-  outputs: Harmonics & { section_average?: Harmonics };
+  outputs: Harmonics & Partial<SingleTurns> & { section_average?: Harmonics };
 }
 const cases = (JSON.parse(readFileSync(new URL('linkage.json', import.meta.url), 'utf8')) as { outputs: Case[] }).outputs;
 
@@ -42,7 +47,8 @@ const machines: Record<string, Machine> = {
   },
 };
 
-function linkageOf(machine: Machine, steel: boolean, layout: Layout, thickness: number): number[] {
+/** Harmonics of the linkage: of the whole section, or of the single turn at an offset and mid-plane. */
+function linkageOf(machine: Machine, steel: boolean, layout: Layout, thickness: number, single?: number): number[] {
   const discs: DiscsSection = {
     arrangement: 'facing-pair',
     poles: machine.poles,
@@ -54,13 +60,24 @@ function linkageOf(machine: Machine, steel: boolean, layout: Layout, thickness: 
   const [innerRadius, outerRadius] = model.extent(layout);
   const source = fieldSource(machine.shape, machine.remanence, discs, machine.gap);
   const spectrum = gapSpectrum(source, { innerRadius, outerRadius, halfHeight: thickness / 2 }, 1);
-  const edgesAt = (offset: number) => model.fluxEdges(layout, machine.poles, offset);
-  return turnLinkage(spectrum, edgesAt, { legWidth: layout.legWidth, height: 0, thickness });
+  const edgesAt = (offset: number) => model.fluxEdges(layout, machine.poles, single ?? offset);
+  const copper = single === undefined ? thickness : 1e-9;
+  return turnLinkage(spectrum, edgesAt, { legWidth: layout.legWidth, height: 0, thickness: copper });
+}
+
+interface Run {
+  name: string;
+  machine: Machine;
+  steel: boolean;
+  layout: Layout;
+  thickness: number;
+  expected: Harmonics;
+  turns?: [offset: number, fundamental: number][];
 }
 
 const num = (value: number | string | undefined) => value as number;
 const runs = cases
-  .map((c): { name: string; machine: Machine; steel: boolean; layout: Layout; thickness: number; expected: Harmonics } | undefined => {
+  .map((c): Run | undefined => {
     if (c.name === 'i_serpentine_bundle_4x5_mitred')
       return {
         name: c.name,
@@ -88,6 +105,11 @@ const runs = cases
       },
       thickness: num(c.inputs.stator_thickness_m),
       expected: c.outputs.section_average,
+      turns: [
+        [0, num(c.outputs.innermost_turn_midplane_fundamental_Wb)],
+        [num(c.inputs.leg_width_m) / 2, num(c.outputs.mean_turn_filament_midplane?.flux_linkage_fundamental_peak_Wb)],
+        [num(c.inputs.leg_width_m), num(c.outputs.outermost_turn_midplane_fundamental_Wb)],
+      ],
     };
   })
   .filter((run) => run !== undefined);
@@ -101,4 +123,11 @@ test.each(runs)('$name: fundamental within 0.3 %, waveform RMS within 0.5 %', ({
   const orders = linkage.map((_, h) => 2 * h + 1);
   const effective = rms(coilEmf(linkage, orders, machine.poles / 2, 0, 1)) * ((expected.rpm * 2 * Math.PI) / 60);
   expect(Math.abs(effective / expected.emf_true_rms_V_per_turn - 1)).toBeLessThan(0.005);
+});
+
+test.each(runs.filter((run) => run.turns))('$name: innermost, middle and outermost turn within 0.3 %', (run) => {
+  for (const [offset, expected] of run.turns ?? []) {
+    const [fundamental] = linkageOf(run.machine, run.steel, run.layout, run.thickness, offset);
+    expect(Math.abs(fundamental / expected - 1)).toBeLessThan(0.003);
+  }
 });

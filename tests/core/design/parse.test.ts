@@ -71,7 +71,7 @@ test.each(['', '{', '[]', 'null', '3', '{"kind":"gapwright-design"', '\u0000'])(
 
 test('a form knows range, default and choices of an entry, along the branch the design has taken', () => {
   const design = blankDesign();
-  expect(entryAt('winding.turns', design)).toMatchObject({ optional: false, number: { min: 1, default: 60, whole: 'any' } });
+  expect(entryAt('winding.turns', design)).toMatchObject({ optional: false, number: { min: 1, default: 30, whole: 'any' } });
   expect(entryAt('magnets.shape.radial', design)?.number?.default).toBe(0.046);
   expect(entryAt('magnets.shape.diameter', design)).toBeUndefined();
   expect(entryAt('magnets.shape', design)?.choices).toEqual(['block', 'cylinder', 'sector']);
