@@ -3,8 +3,8 @@ import { GUST_FACTOR, TURBINE_CLASSES, turbineClass } from './classes';
 import { powerCeiling } from './power-coefficient';
 import type { SiteSection, TurbineSection } from './section';
 
-/** What to say of a wheel and its site. `best`: its greatest power coefficient. [-] */
-export function turbineCautions({ rows, curve }: TurbineSection, { meanWind, gustWind }: SiteSection, best: number): Caution[] {
+/** What to say of a wheel. `best`: its greatest power coefficient. [-] */
+export function turbineCautions({ rows, curve }: TurbineSection, best: number): Caution[] {
   const where = curve ? 'turbine.curve' : 'turbine.peakCp';
   const ceiling = powerCeiling(rows);
   const cautions: Caution[] = [];
@@ -24,13 +24,19 @@ export function turbineCautions({ rows, curve }: TurbineSection, { meanWind, gus
       where,
       message: `At standstill a wheel gives no power, whatever its torque: the curve says ${curve[0][1]} at a tip-speed ratio of 0.`,
     });
-  if (!turbineClass(meanWind, gustWind)) {
-    const [harshest] = TURBINE_CLASSES;
-    cautions.push({
-      severity: 'warning',
-      where: gustWind > GUST_FACTOR * harshest.referenceWind ? 'site.gustWind' : 'site.meanWind',
-      message: `A mean wind of ${meanWind} m/s with gusts of ${gustWind} m/s is harsher than class ${harshest.name} of IEC 61400-2 (${harshest.meanWind} and ${GUST_FACTOR * harshest.referenceWind} m/s): wheel and tower need a design of their own.`,
-    });
-  }
   return cautions;
+}
+
+/** What to say of a site. [m/s] */
+export function siteCautions({ meanWind, gustWind }: SiteSection): Caution[] {
+  if (turbineClass(meanWind, gustWind)) return [];
+  const [harshest] = TURBINE_CLASSES;
+  const gust = GUST_FACTOR * harshest.referenceWind;
+  return [
+    {
+      severity: 'warning',
+      where: gustWind > gust ? 'site.gustWind' : 'site.meanWind',
+      message: `A mean wind of ${meanWind} m/s with gusts of ${gustWind} m/s is harsher than class ${harshest.name} of IEC 61400-2 (${harshest.meanWind} and ${gust} m/s): wheel and tower need a design of their own.`,
+    },
+  ];
 }

@@ -14,7 +14,7 @@ export interface TurbineResult {
 }
 
 /** The wind wheel of a design. Functions, so never sent to a worker or kept in a cache. */
-export function turbineStage(turbine: TurbineSection, site: SiteSection): TurbineResult {
+export function turbineStage(turbine: TurbineSection, site: Pick<SiteSection, 'airDensity'>): TurbineResult {
   const { curve } = turbine;
   const coefficient = curve ? measuredCoefficient(curve) : peakedCoefficient(turbine.peakCp, turbine.tipSpeedRatio, turbine.runawayRatio);
   const best = curve
@@ -27,7 +27,7 @@ export function turbineStage(turbine: TurbineSection, site: SiteSection): Turbin
     wheel: { radius: turbine.diameter / 2, airDensity: site.airDensity, coefficient },
     best,
     runawayRatio: runaway(coefficient, best.tipSpeedRatio),
-    cautions: turbineCautions(turbine, site, best.coefficient),
+    cautions: turbineCautions(turbine, best.coefficient),
   };
 }
 
