@@ -33,7 +33,7 @@ export function wireCautions({ turns, layout, thickness }: WindingSection, wire:
   const wider = Math.ceil(layout.legWidth * (fill / HAND_FILL - 1) * 1e4) / 1e4;
   const thinner = Math.floor(overallDiameter * Math.sqrt(HAND_FILL / fill) * 1e6) / 1e6;
   const most = mostTurns(inHand, overallDiameter, layout.legWidth, thickness);
-  const limit = fill > PATTERN_FILL.hexagonal ? 'more than any pattern of round wires takes' : `more than the ${HAND_FILL} a hand reaches`;
+  const limit = limitPassed(fill);
   const takeOut = most > 0 ? `take out ${turnsTooMany} turn${turnsTooMany > 1 ? 's' : ''} (${most} go in), ` : '';
   return [
     ...cautions,
@@ -42,4 +42,10 @@ export function wireCautions({ turns, layout, thickness }: WindingSection, wire:
       `The turns fill ${fill.toFixed(2)} of the leg, ${limit}: ${takeOut}make the leg ${mm(wider)} wider, or use wire of at most ${fine(thinner)} over its covering.`,
     ),
   ];
+}
+
+function limitPassed(fill: number): string {
+  if (fill > PATTERN_FILL.hexagonal) return 'more than round wires take however they lie';
+  if (fill > PATTERN_FILL.square) return 'more than wires laid in rows one above the other';
+  return `more than the ${HAND_FILL.toFixed(2)} a hand reaches`;
 }

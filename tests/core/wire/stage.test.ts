@@ -74,6 +74,13 @@ test('turns that do not fit are told how many to take out, and then they fit', (
   expect(solved({ turns: 80 - turnsTooMany + 1 }).fits).toBe(false);
 });
 
+test('the refusal names the limit that is passed', () => {
+  const message = (turns: number) => solved({ turns }).cautions[0]?.message;
+  expect(message(70)).toContain('a hand reaches');
+  expect(message(90)).toContain('rows');
+  expect(message(110)).toContain('however they lie');
+});
+
 test('following either other advice makes the turns fit as well', () => {
   const message = solved({ turns: 80 }).cautions[0]?.message ?? '';
   const wider = Number(/leg ([\d.]+) mm wider/.exec(message)?.[1]) / 1000;
