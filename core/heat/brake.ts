@@ -1,18 +1,21 @@
+import { secondsToReach } from './network';
+
 /** A winding with its terminals shorted. */
 export interface ShortedWinding {
-  /** Of one phase, RMS. [V] */
-  emf: number;
   phases: number;
-  /** Of one phase, ωL. [Ω] */
+  /** Of one phase, RMS over the shaft's speed. [V·s/rad] */
+  emf: number;
+  /** Of one phase over the shaft's speed, pL. [Ω·s/rad] */
   reactance: number;
   /** Of one phase over temperature. [°C → Ω] */
   resistanceAt: (temperature: number) => number;
 }
 
 /**
- * Copper loss of a generator shorted to brake the wheel.
+ * Copper loss of a generator shorted to brake the wheel: all of it is taken from the shaft.
  *
- * @param winding      Shorted winding at one speed. [V, Ω]
+ * @param winding      Shorted winding. [V·s/rad, Ω·s/rad, Ω]
+ * @param speed        Of the shaft. [rad/s]
  * @param temperature  Of the copper. [°C]
  * @returns            Loss in all phases, m E² R/(R² + X²). [W]
  *
@@ -20,26 +23,45 @@ export interface ShortedWinding {
  * Source    Ohm's law for the fundamental.
  * Checked   tests/core/heat/brake.test.ts
  */
-export function shortedLoss({ emf, phases, reactance, resistanceAt }: ShortedWinding, temperature: number): number {
+export function shortedLoss({ phases, emf, reactance, resistanceAt }: ShortedWinding, speed: number, temperature: number): number {
   const resistance = resistanceAt(temperature);
-  return (phases * emf ** 2 * resistance) / (resistance ** 2 + reactance ** 2);
+  return (phases * (emf * speed) ** 2 * resistance) / (resistance ** 2 + (reactance * speed) ** 2);
 }
 
 /**
- * Seconds until copper that keeps all its heat reaches its limit.
+ * Seconds until a shorted winding that keeps all its heat and goes on turning reaches its limit.
+ *
+ * @param winding       Shorted winding. [V·s/rad, Ω·s/rad, Ω]
+ * @param speed         Of the shaft, more than 0. [rad/s]
+ * @param heatCapacity  Of the metal. [J/K]
+ * @param from          Temperature of the copper. [°C]
+ * @param to            Its limit. [°C]
+ * @returns             Time, 0 when it is there already. [s]
+ *
+ * Omits     heat into resin and air, which gives more time; the wheel slowing down, which gives more still.
+ * Source    adiabatic heating, network.ts; less current as the copper warms counted.
+ * Checked   tests/core/heat/brake.test.ts
+ */
+export function shortedSeconds(winding: ShortedWinding, speed: number, heatCapacity: number, from: number, to: number): number {
+  const balance = { lossAt: (t: number) => shortedLoss(winding, speed, t), conductance: () => 0, airTemperature: from };
+  return secondsToReach(balance, heatCapacity, from, to) ?? 0;
+}
+
+/**
+ * Seconds until copper that keeps all its heat reaches its limit, at constant current.
  *
  * @param loss          At the start, P₀. [W]
  * @param heatCapacity  Of the metal, C. [J/K]
  * @param from          T₀. [°C]
  * @param to            T₁, more than `from`. [°C]
- * @param coefficient   Of resistance at `from`, α: the loss grows with it at constant current. [1/K]
+ * @param coefficient   Of resistance at `from`, α: the loss grows with it. [1/K]
  * @returns             Time. [s]
  *
  *   C dT/dt = P₀ [1 + α (T − T₀)]  →  t = C/(α P₀) · ln[1 + α (T₁ − T₀)]
  *
- * Omits     heat into resin and air, which gives more time; a shorted winding's current falling as it warms, which does too.
- * Source    adiabatic heating at constant current.
- * Checked   tests/core/heat/brake.test.ts
+ * Omits     heat into resin and air, which gives more time.
+ * Source    closed form, as in the adiabatic rule of IEC 60364-4-43 for cables.
+ * Checked   tests/core/heat/brake.test.ts, tests/reference/heat.test.ts
  */
 export function adiabaticSeconds(loss: number, heatCapacity: number, from: number, to: number, coefficient: number): number {
   return (heatCapacity / (coefficient * loss)) * Math.log1p(coefficient * (to - from));

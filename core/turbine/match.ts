@@ -66,6 +66,23 @@ export function settledSpeed(found: readonly Balance[]): number {
 }
 
 /**
+ * Where the pair settles when it is already turning.
+ *
+ * @param found  All balances, rising. [rad/s]
+ * @param from   Speed it turns at. [rad/s]
+ * @returns      Speed: the balance it is driven to, 0 when it is braked to a stop. [rad/s]
+ *
+ * Valid     a stable balance or no balance above `from`, as where `balances` was asked up to run-away.
+ * Source    between two balances the shaft goes from the unstable one to the stable one.
+ * Checked   tests/core/turbine/match.test.ts
+ */
+export function speedFrom(found: readonly Balance[], from: number): number {
+  const above = found.find(({ speed }) => speed >= from);
+  if (above?.stable) return above.speed;
+  return found.findLast(({ speed }) => speed < from)?.speed ?? 0;
+}
+
+/**
  * The least wind in which the wheel, free but for drag, runs at a speed.
  *
  * @param turbine  Wheel and its run-away. [m, kg/m³, -]

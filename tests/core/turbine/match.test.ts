@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { balances, settledSpeed, windToReach, type LoadPoint } from '../../../core/turbine/match';
+import { balances, settledSpeed, speedFrom, windToReach, type LoadPoint } from '../../../core/turbine/match';
 import { peakedCoefficient } from '../../../core/turbine/power-coefficient';
 import { turbineStage } from '../../../core/turbine/stage';
 import { windPower, type Wheel } from '../../../core/turbine/wind';
@@ -54,3 +54,14 @@ test('the wind that reaches a speed without drag is that of run-away, and drag a
   expect(dragged).toBeGreaterThan(5);
   expect(windPower(dragged, 1, 1.225) * wheel.coefficient(55 / dragged)).toBeCloseTo(40, 3);
 });
+
+test('a shaft that already turns goes to the stable balance on its own side of the unstable one', () => {
+  const found = [
+    { speed: 10, stable: true },
+    { speed: 30, stable: false },
+    { speed: 50, stable: true },
+  ];
+  expect([5, 29, 31, 70].map((from) => speedFrom(found, from))).toEqual([10, 10, 50, 50]);
+});
+
+test('a shaft braked at every speed stops', () => expect(speedFrom([], 40)).toBe(0));
