@@ -1,10 +1,16 @@
 import { harmonicPeak } from '../emf/waveform';
 import type { Bridge, DcSide, Source } from './steady-state';
 
-/** Emission coefficient of the near-ideal diode: its own drop is a few millivolts; threshold and slope stand beside it. */
-const NEAR_IDEAL = 0.005;
+/**
+ * The junction that makes the diode one-way: smooth enough for a simulator's steps. It drops `JUNCTION` volts at 5 A, a millivolt more or less for
+ * a doubling or halving of the current, which the source for the threshold makes up.
+ */
+const JUNCTION = 0.025;
+const MODEL = 'D(IS=1.602e-10 N=0.04)';
+/** Across each diode, so that nothing floats when all are off; it leaks some tens of microamperes. [Ω] */
+const LEAK = 1e6;
 const PERIODS = 40;
-const STEPS = 2000;
+const STEPS = 1000;
 
 const num = (value: number) => value.toExponential(9);
 
@@ -18,7 +24,7 @@ const num = (value: number) => value.toExponential(9);
  * @param title       First line. [-]
  * @returns           Netlist with a transient analysis of some tens of periods. [-]
  *
- * Each diode is a near-ideal diode, a source for its threshold and a resistor for its slope. Vdc measures the direct current, V1a… the phases'.
+ * Each diode is a junction, a source for its threshold and a resistor for its slope. Vdc measures the direct current, V1a… the phases'.
  *
  * Source    SPICE3 user's manual: SIN sources, K couplings.
  * Checked   tests/reference/spice.test.ts
@@ -30,23 +36,35 @@ export function netlist(source: Source, bridge: Bridge, dc: DcSide, shaftSpeed: 
     `* ${title.replace(/[\r\n]+/g, ' ') || 'Untitled machine'}`,
     `* Shaft ${num((shaftSpeed * 30) / Math.PI)} rpm, ${num(frequency)} Hz, ${m} phase(s), ${source.connection}.`,
     '* Steady after the first periods; take means over the last ten.',
-    ...Array.from({ length: m }, (_, k) => phaseLines(source, k, shaftSpeed, frequency)).flat(),
+    ...Array.from({ length: m }, (_, k) => phaseLines(source, k, shaftSpeed, frequency, farEnd(source, k + 1))).flat(),
     ...couplings(source.inductance),
     ...connectionLines(source, bridge),
     `Vload plus load ${num(0)}`,
     `Rload load emf ${num(Math.max(dc.resistance, 1e-6))}`,
     `Vemf emf minus ${num(dc.emf)}`,
     'Rground minus 0 1e-3',
-    `.model near D(IS=1e-12 N=${NEAR_IDEAL})`,
-    `.options reltol=1e-5 abstol=1e-9 vntol=1e-7 method=gear`,
+    `.model near ${MODEL}`,
+    `.options reltol=1e-4 abstol=1e-8 vntol=1e-6 method=gear`,
     `.tran ${num(1 / frequency / STEPS)} ${num(PERIODS / frequency)} ${num((PERIODS - 10) / frequency)} ${num(1 / frequency / STEPS)}`,
     '.end',
   ];
   return `${lines.join('\n')}\n`;
 }
 
-/** Phase k from node `e(k)a` (positive) to `e(k)b`: ammeter, one source a harmonic, resistance, inductance. */
-function phaseLines({ phaseEmf, orders, resistance, inductance }: Source, k: number, speed: number, frequency: number): string[] {
+/** Node at the far end of phase k: its own, the star point, or the beginning of the next phase. */
+function farEnd({ connection, phaseEmf }: Source, k: number): string {
+  if (connection === 'separate' || phaseEmf.length === 1) return `e${k}b`;
+  return connection === 'star' ? 'star' : `e${(k % phaseEmf.length) + 1}a`;
+}
+
+/** Phase k from node `e(k)a` (positive) to its far end: ammeter, one source a harmonic, resistance, inductance. */
+function phaseLines(
+  { phaseEmf, orders, resistance, inductance }: Source,
+  k: number,
+  speed: number,
+  frequency: number,
+  far: string,
+): string[] {
   const emf = phaseEmf[k];
   const name = k + 1;
   const heard = orders.map((_, h) => h).filter((h) => harmonicPeak(emf, h) > 1e-7 * harmonicPeak(emf, 0));
@@ -57,7 +75,7 @@ function phaseLines({ phaseEmf, orders, resistance, inductance }: Source, k: num
     ...heard.map((h, i) => {
       const peak = harmonicPeak(emf, h) * speed;
       const phase = (Math.atan2(emf.cos[h], emf.sin[h]) * 180) / Math.PI;
-      const low = i === heard.length - 1 ? `e${name}b` : `p${name}s${i + 1}`;
+      const low = i === heard.length - 1 ? far : `p${name}s${i + 1}`;
       return `V${name}h${orders[h]} p${name}s${i} ${low} SIN(0 ${num(peak)} ${num(orders[h] * frequency)} 0 0 ${num(phase)})`;
     }),
   ];
@@ -76,36 +94,25 @@ function couplings(inductance: number[][]): string[] {
 function connectionLines(source: Source, bridge: Bridge): string[] {
   const m = source.phaseEmf.length;
   const separate = source.connection === 'separate' || m === 1;
-  const line = Math.max(source.lineResistance, 1e-6);
   const numbers = Array.from({ length: m }, (_, k) => k + 1);
-  if (separate) {
-    const series = bridge.arrangement === 'bridges-in-series' && m > 1;
-    return numbers.flatMap((k) => {
-      const top = !series || k === 1 ? 'plus' : `rail${k - 1}`;
-      const bottom = !series || k === m ? 'minus' : `rail${k}`;
-      return [
-        `Rline${k}a e${k}a t${k}a ${num(line)}`,
-        `Rline${k}b e${k}b t${k}b ${num(line)}`,
-        ...leg(`${k}a`, `t${k}a`, top, bottom, bridge),
-        ...leg(`${k}b`, `t${k}b`, top, bottom, bridge),
-      ];
-    });
-  }
-  // Delta: phase k runs from terminal k to terminal k + 1.
-  const joined = numbers.map((k) =>
-    source.connection === 'star' ? `Rjoin${k} e${k}b star 1e-6` : `Rjoin${k} e${k}b e${(k % m) + 1}a 1e-6`,
-  );
-  return [
-    ...joined,
-    ...numbers.flatMap((k) => [`Rline${k} e${k}a t${k} ${num(line)}`, ...leg(String(k), `t${k}`, 'plus', 'minus', bridge)]),
-  ];
+  // Without a cable the terminal is the phase's own node: tiny resistors only trouble the simulator.
+  const terminal = (node: string) => (source.lineResistance > 0 ? `t${node}` : `e${node}`);
+  const line = (node: string) => (source.lineResistance > 0 ? [`Rline${node} e${node} t${node} ${num(source.lineResistance)}`] : []);
+  return numbers.flatMap((k) => {
+    const series = separate && bridge.arrangement === 'bridges-in-series' && m > 1;
+    const top = !series || k === 1 ? 'plus' : `rail${k - 1}`;
+    const bottom = !series || k === m ? 'minus' : `rail${k}`;
+    const ends = separate ? [`${k}a`, `${k}b`] : [`${k}a`];
+    return ends.flatMap((node) => [...line(node), ...leg(node, terminal(node), top, bottom, bridge)]);
+  });
 }
 
 function leg(name: string, terminal: string, top: string, bottom: string, bridge: Bridge): string[] {
   const diode = (side: string, from: string, to: string) => [
     `D${name}${side} ${from} d${name}${side}1 near`,
-    `Vt${name}${side} d${name}${side}1 d${name}${side}2 ${num(bridge.threshold)}`,
+    `Vt${name}${side} d${name}${side}1 d${name}${side}2 ${num(bridge.threshold - JUNCTION)}`,
     `Rd${name}${side} d${name}${side}2 ${to} ${num(Math.max(bridge.slope, 1e-6))}`,
+    `Rk${name}${side} ${from} ${to} ${num(LEAK)}`,
   ];
   return [...diode('u', terminal, top), ...diode('l', bottom, terminal)];
 }
