@@ -1,4 +1,23 @@
 import type { Caution } from '../problem';
+import type { ControllerVerdict } from './stage';
+
+const LIMITS: Record<ControllerVerdict['unit'], string> = {
+  V: 'controller.maxInputVoltage',
+  A: 'controller.maxInputCurrent',
+  W: 'controller.maxPower',
+};
+
+/** What to say of verdicts that fail: too much destroys a controller, too little only leaves it asleep. */
+export function controllerCautions(verdicts: readonly ControllerVerdict[]): Caution[] {
+  return verdicts
+    .filter(({ verdict }) => verdict === 'fail')
+    .map(({ situation, value, limit, unit, advice }) => {
+      const amounts = `${value.toFixed(0)} ${unit} against ${limit} ${unit}. ${advice}`;
+      return value > limit
+        ? { severity: 'danger', where: LIMITS[unit], message: `${situation}: the controller is overrun, ${amounts}` }
+        : { severity: 'warning', where: 'controller.minInputVoltage', message: `${situation}: the controller sleeps, ${amounts}` };
+    });
+}
 
 /** What holds for every machine of this kind, whatever its numbers. */
 export const standingCautions: Caution[] = [

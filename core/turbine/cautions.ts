@@ -3,8 +3,11 @@ import { GUST_FACTOR, TURBINE_CLASSES, turbineClass } from './classes';
 import { powerCeiling } from './power-coefficient';
 import type { SiteSection, TurbineSection } from './section';
 
-/** What to say of a wheel. `best`: its greatest power coefficient. [-] */
-export function turbineCautions({ rows, curve }: TurbineSection, best: number): Caution[] {
+/** A wheel that needs more wind than this to start is worth a word. [m/s] Common practice, no source. */
+const LATE_START = 4;
+
+/** What to say of a wheel. `best`: its greatest power coefficient; `starts`: least wind that starts it. [-, m/s] */
+export function turbineCautions({ rows, curve }: TurbineSection, best: number, starts: number | null): Caution[] {
   const where = curve ? 'turbine.curve' : 'turbine.peakCp';
   const ceiling = powerCeiling(rows);
   const cautions: Caution[] = [];
@@ -23,6 +26,15 @@ export function turbineCautions({ rows, curve }: TurbineSection, best: number): 
       severity: 'warning',
       where,
       message: `At standstill a wheel gives no power, whatever its torque: the curve says ${curve[0][1]} at a tip-speed ratio of 0.`,
+    });
+  if (best > 0 && (starts === null || starts > LATE_START))
+    cautions.push({
+      severity: 'note',
+      where,
+      message:
+        starts === null
+          ? 'By this curve the wheel does not start from standstill by itself: it must be spun up.'
+          : `The wheel starts from standstill only at ${starts.toFixed(1)} m/s.`,
     });
   return cautions;
 }

@@ -39,22 +39,26 @@ export function peakedCoefficient(peakCp: number, tipSpeedRatio: number, runaway
 }
 
 /**
- * Power coefficient through measured points. Below the first point it falls to zero at standstill; beyond the last it goes on along the last slope, and if
- * that does not fall, down to zero at twice the last ratio, so that a wheel always has a run-away.
+ * Power coefficient through measured points. Between standstill and the first point that turns it goes straight, which is a steady torque; beyond the last
+ * point along the last slope, and if that does not fall, down to zero at twice the last ratio, so that a wheel always has a run-away.
  *
- * @param points  [λ, Cp], λ rising, at least two. [-]
- * @returns       Cp(λ). [-]
+ * @param points  [λ, Cp], λ rising, at least two above 0. [-]
+ * @returns       Cp(λ), 0 at standstill. [-]
  *
  * Source    monotone cubic (numeric/monotone.ts).
  * Checked   tests/core/turbine/power-coefficient.test.ts
  */
 export function measuredCoefficient(points: readonly (readonly [number, number])[]): PowerCoefficient {
-  const all = points[0][0] > 0 ? [[0, 0] as const, ...points] : points;
+  const turning = points.filter(([ratio]) => ratio > 0);
   const curve = monotoneCurve(
-    all.map(([ratio]) => ratio),
-    all.map(([, coefficient]) => coefficient),
+    turning.map(([ratio]) => ratio),
+    turning.map(([, coefficient]) => coefficient),
   );
-  const [end, endValue] = all[all.length - 1];
+  const [first, firstValue] = turning[0];
+  const [end, endValue] = turning[turning.length - 1];
   const endSlope = Math.min(curve(end + 1) - endValue, -Math.abs(endValue) / end);
-  return (ratio) => (ratio > end ? endValue + endSlope * (ratio - end) : curve(ratio));
+  return (ratio) => {
+    if (ratio < first) return (firstValue * ratio) / first;
+    return ratio > end ? endValue + endSlope * (ratio - end) : curve(ratio);
+  };
 }

@@ -1,8 +1,9 @@
+import { bearingTorque } from '../heat/bearing';
 import type { Caution } from '../problem';
 import { turbineCautions } from './cautions';
 import { measuredCoefficient, peakedCoefficient } from './power-coefficient';
 import type { SiteSection, TurbineSection } from './section';
-import type { Wheel } from './wind';
+import { startWind, type Wheel } from './wind';
 
 export interface TurbineResult {
   wheel: Wheel;
@@ -10,6 +11,8 @@ export interface TurbineResult {
   best: { coefficient: number; tipSpeedRatio: number };
   /** Where the unloaded wheel settles. [-] */
   runawayRatio: number;
+  /** Least wind that starts it from standstill against its bearings, null when none does. [m/s] */
+  startWind: number | null;
   cautions: Caution[];
 }
 
@@ -23,11 +26,14 @@ export function turbineStage(turbine: TurbineSection, site: Pick<SiteSection, 'a
         tipSpeedRatio: turbine.tipSpeedRatio,
       })
     : { coefficient: turbine.peakCp, tipSpeedRatio: turbine.tipSpeedRatio };
+  const wheel: Wheel = { radius: turbine.diameter / 2, airDensity: site.airDensity, coefficient };
+  const starts = startWind(wheel, bearingTorque(turbine.diameter));
   return {
-    wheel: { radius: turbine.diameter / 2, airDensity: site.airDensity, coefficient },
+    wheel,
     best,
     runawayRatio: runaway(coefficient, best.tipSpeedRatio),
-    cautions: turbineCautions(turbine, best.coefficient),
+    startWind: starts,
+    cautions: turbineCautions(turbine, best.coefficient, starts),
   };
 }
 

@@ -61,13 +61,13 @@ export function startTorque(wheel: Wheel, wind: number): number {
  *
  * @param wheel  Radius, air and coefficient. [m, kg/m³, -]
  * @param drag   Of bearings and seals. [N·m]
- * @returns      Wind, undefined for a wheel that does not start by itself. [m/s]
+ * @returns      Wind, null for a wheel that does not start by itself. [m/s]
  *
  * Omits     cogging, which coreless machines have none of; stiction of new seals.
  * Source    start torque, which goes with the square of the wind, equal to the drag.
  * Checked   tests/core/turbine/wind.test.ts
  */
-export function startWind(wheel: Wheel, drag: number): number | undefined {
+export function startWind(wheel: Wheel, drag: number): number | null {
   const perSquare = startTorque(wheel, 1);
-  return perSquare > 0 ? Math.sqrt(drag / perSquare) : undefined;
+  return perSquare > 0 ? Math.sqrt(drag / perSquare) : null;
 }

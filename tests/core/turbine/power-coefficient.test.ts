@@ -25,3 +25,14 @@ test('measured points are met, joined without overshoot, and run out to a run-aw
   expect(cp(1)).toBeLessThan(0.1);
   expect(cp(100)).toBeLessThan(0);
 });
+
+test('below the first point that turns, torque is steady, whatever was read at standstill', () => {
+  const points: [number, number][] = [
+    [3, 0.06],
+    [5, 0.3],
+    [8, 0.1],
+  ];
+  const cp = measuredCoefficient(points);
+  expect(cp(1.5)).toBeCloseTo(0.03, 12);
+  expect(measuredCoefficient([[0, 0.05], ...points])(0)).toBe(0);
+});

@@ -60,6 +60,29 @@ describe('a wheel from measured points', () => {
     expect(windToReach(braking, 20, 3)).toBeNull();
   });
 
+  test('a wheel that brakes at low speed must be spun up', () => {
+    const { startWind, cautions } = measured([
+      [0, 0],
+      [2, -0.02],
+      [6, 0.4],
+      [9, 0],
+    ]);
+    expect(startWind).toBeNull();
+    expect(cautions[0].message).toContain('must be spun up');
+  });
+
+  test('a wheel that pulls hardly at low speed starts late', () => {
+    // Cp/λ 0.0002 up to λ = 2: ½ · 1.225 · π · v² · 1 m · 0.0002 = 0.04 N·m, its bearings' drag, at v = √103.9 = 10.2 m/s.
+    const { startWind, cautions } = measured([
+      [0, 0],
+      [2, 0.0004],
+      [6, 0.4],
+      [9, 0],
+    ]);
+    expect(startWind).toBeCloseTo(10.2, 1);
+    expect(cautions[0].message).toContain('only at 10.2 m/s');
+  });
+
   test('power at standstill is a measuring error', () => {
     const { cautions } = measured([
       [0, 0.05],

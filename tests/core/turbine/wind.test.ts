@@ -19,7 +19,7 @@ test('start torque is shaft power over speed near standstill', () => {
 });
 
 test('a wheel without start torque never starts by itself', () => {
-  expect(startWind({ ...wheel, coefficient: (ratio) => (ratio < 2 ? -0.01 * ratio : 0.3) }, 0.04)).toBeUndefined();
+  expect(startWind({ ...wheel, coefficient: (ratio) => (ratio < 2 ? -0.01 * ratio : 0.3) }, 0.04)).toBeNull();
 });
 
 test('in no wind nothing pulls', () => expect(startTorque(wheel, 0)).toBe(0));
