@@ -9,7 +9,7 @@ export interface LoadModel<L> {
   dcSide(load: L): DcSide | null;
 }
 
-/** The registry of loads: a new one is its entries in section.ts and a line here. */
+/** The registry of loads: a new one is its entries in section.ts and a line here. Source: Thévenin's theorem, each load as an EMF behind a resistance. */
 export const loads: { [K in LoadSection['kind']]: LoadModel<Of<K>> } = {
   battery: { title: 'Battery', dcSide: ({ voltage, resistance }) => ({ emf: voltage, resistance }) },
   resistor: { title: 'Resistor', dcSide: ({ resistance }) => ({ emf: 0, resistance }) },
