@@ -2,7 +2,7 @@ import type { Caution } from '../problem';
 import { balances, speedFrom } from '../turbine/match';
 import type { TurbineResult } from '../turbine/stage';
 
-const STEP = 0.25; // m/s
+const HALVINGS = 10;
 const POINTS = 60;
 /** A wheel held below this share of its best tip-speed ratio is stalled: it creeps. Common practice, no source. */
 const CREEPS = 0.5;
@@ -16,20 +16,25 @@ const CREEPS = 0.5;
  * @returns        Wind, 0 when shorting does not stop it in any, `top` when in all. [m/s]
  *
  * Omits     the copper warming while it brakes; furling.
- * Source    equilibrium of wheel and brake, at rising winds a quarter of a metre per second apart.
+ * Source    equilibrium of wheel and brake; bisection, as at any speed more wind gives more power.
  * Checked   tests/core/controller/braking.test.ts
  */
 export function brakingWind({ wheel, best, runawayRatio }: TurbineResult, brake: (speed: number) => number, top: number): number {
-  for (let wind = STEP; wind <= top; wind += STEP) {
+  const stops = (wind: number) => {
     const runaway = (runawayRatio * wind) / wheel.radius;
-    const load = Array.from({ length: POINTS }, (_, i) => (runaway * (i + 0.5)) / (POINTS - 0.5)).map((speed) => ({
-      speed,
-      shaftWatts: brake(speed),
-    }));
-    const speed = speedFrom(balances(wheel, wind, load), runaway);
-    if (speed > (CREEPS * best.tipSpeedRatio * wind) / wheel.radius) return wind - STEP;
+    const speeds = Array.from({ length: POINTS }, (_, i) => (runaway * (i + 0.5)) / (POINTS - 0.5));
+    const load = speeds.map((speed) => ({ speed, shaftWatts: brake(speed) }));
+    return speedFrom(balances(wheel, wind, load), runaway) <= (CREEPS * best.tipSpeedRatio * wind) / wheel.radius;
+  };
+  if (stops(top)) return top;
+  let low = 0;
+  let high = top;
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2;
+    if (stops(middle)) low = middle;
+    else high = middle;
   }
-  return top;
+  return low;
 }
 
 /** What a winding shorted to brake the wheel does. */
