@@ -6,6 +6,8 @@ const HALVINGS = 10;
 const POINTS = 60;
 /** A wheel held below this share of its best tip-speed ratio is stalled: it creeps. Common practice, no source. */
 const CREEPS = 0.5;
+/** A brake that holds only in less wind than this does not brake. [m/s] Common practice, no source. */
+const CALM = 1;
 
 /**
  * The greatest wind in which shorting brings the wheel down from run-away and holds it at a creep.
@@ -13,7 +15,7 @@ const CREEPS = 0.5;
  * @param turbine  Wheel and its run-away. [m, kg/m³, -]
  * @param brake    Power the shorted machine takes from the shaft over speed, drag and eddy loss too. [rad/s → W]
  * @param top      Greatest wind of interest. [m/s]
- * @returns        Wind, 0 when shorting does not stop it in any, `top` when in all. [m/s]
+ * @returns        Wind, near 0 when shorting hardly brakes, `top` when it stops the wheel in all. [m/s]
  *
  * Omits     the copper warming while it brakes; furling.
  * Source    equilibrium of wheel and brake; bisection, as at any speed more wind gives more power.
@@ -55,7 +57,7 @@ export function brakeCautions({ stopsTo, gustWind, amps, seconds }: Braking): Ca
   const holds = stopsTo >= gustWind;
   const stops = holds
     ? `Shorting the coils stops the wheel in any wind up to the gust of ${gustWind} m/s.`
-    : stopsTo > 0
+    : stopsTo > CALM
       ? `Shorting the coils stops a wheel that runs free only up to ${stopsTo.toFixed(1)} m/s; in more wind it runs on and burns them. Furl or brake it by other means there.`
       : 'Shorting the coils does not stop this wheel: it runs on and burns them. Furl or brake it by other means.';
   return [{ severity: holds ? 'note' : 'warning', where: 'site.gustWind', message: `${stops} ${heats}` }];

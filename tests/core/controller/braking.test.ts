@@ -10,8 +10,8 @@ describe('the wind in which shorting stops the wheel', () => {
     expect(brakingWind(turbine, (speed) => 5 * speed ** 2, 20)).toBe(20);
   });
 
-  test('a machine that hardly brakes does not stop it', () => {
-    expect(brakingWind(turbine, (speed) => 1e-3 * speed, 20)).toBe(0);
+  test('a machine that hardly brakes stops it in calm only', () => {
+    expect(brakingWind(turbine, (speed) => 1e-3 * speed, 20)).toBeLessThan(0.3);
   });
 
   test('with reactance the brake has a greatest power, and above some wind the wheel overpowers it', () => {
@@ -43,6 +43,6 @@ describe('what is said of it', () => {
   });
 
   test('a brake that never stops it says so', () => {
-    expect(brakeCautions({ ...braking, stopsTo: 0 })[0].message).toContain('does not stop');
+    expect(brakeCautions({ ...braking, stopsTo: 0.1 })[0].message).toContain('does not stop');
   });
 });
