@@ -1,35 +1,46 @@
 import { METALS } from '../constants';
+import { brakeCautions, brakingWind } from '../controller/braking';
 import type { EmfResult } from '../emf/stage';
-import { adiabaticSeconds } from '../heat/brake';
+import { harmonicPeak } from '../emf/waveform';
+import { shortedLoss, shortedSeconds, type ShortedWinding } from '../heat/brake';
 import type { Caution } from '../problem';
+import type { TurbineResult } from '../turbine/stage';
 import type { Metal } from '../wire/section';
 import type { WireResult } from '../wire/stage';
 import type { Plant } from './operating-point';
 
-/** How long a winding shorted to brake the wheel stands it, from the rated point, all heat kept in the metal. */
-export function brakeCautions(
+/** Where braking starts from: the rated point. */
+export interface BrakingFrom {
+  /** rad/s */
+  speed: number;
+  coilTemperature: number;
+  limit: number;
+  gustWind: number;
+}
+
+/** What happens when the winding is shorted to brake the wheel: up to which wind it holds, and how long the coils stand it. */
+export function brakingOf(
   plant: Plant,
+  turbine: TurbineResult,
   emf: EmfResult,
   wire: WireResult,
   metal: Metal,
-  limit: number,
-  speed: number,
-  temperature: number,
+  from: BrakingFrom,
 ): Caution[] {
-  if (speed <= 0 || temperature >= limit) return [];
-  const { resistance, polePairs } = plant.sourceAt(temperature);
-  const reactance = polePairs * speed * emf.phaseInductance;
-  const amps = (emf.peakPerRadPerSecond * speed) / Math.SQRT2 / Math.hypot(resistance, reactance);
-  const loss = emf.phaseEmf.length * amps ** 2 * resistance;
-  if (!(loss > 0)) return [];
-  const { specificHeat, temperatureCoefficient } = METALS[metal];
-  const perKelvin = temperatureCoefficient / (1 + temperatureCoefficient * (temperature - 20));
-  const seconds = adiabaticSeconds(loss, wire.wireMass * specificHeat, temperature, limit, perKelvin);
-  return [
-    {
-      severity: 'note',
-      where: 'site.ratedWind',
-      message: `Shorted as a brake at rated speed the coils carry ${amps.toFixed(0)} A and reach their limit in about ${seconds < 10 ? seconds.toFixed(1) : seconds.toFixed(0)} s if the wheel does not stop.`,
-    },
-  ];
+  const { speed, coilTemperature, limit, gustWind } = from;
+  if (speed <= 0 || coilTemperature >= limit) return [];
+  const [own, neighbour = 0] = emf.inductance[0];
+  const winding: ShortedWinding = {
+    phases: emf.phaseEmf.length,
+    emf: harmonicPeak(emf.phaseEmf[0], 0) / Math.SQRT2,
+    reactance: emf.polePairs * (own - neighbour),
+    resistanceAt: (temperature) => plant.sourceAt(temperature).resistance,
+  };
+  const brake = (at: number) => shortedLoss(winding, at, coilTemperature) + plant.eddyLoss(at) + plant.bearingLoss(at);
+  return brakeCautions({
+    stopsTo: brakingWind(turbine, brake, gustWind),
+    gustWind,
+    amps: (winding.emf * speed) / Math.hypot(winding.resistanceAt(coilTemperature), winding.reactance * speed),
+    seconds: shortedSeconds(winding, speed, wire.wireMass * METALS[metal].specificHeat, coilTemperature, limit),
+  });
 }

@@ -23,7 +23,7 @@ const EDDY_RISE = 40;
 
 /** Generator, rectifier, cable and cooling of a design, ready to be turned. */
 export function plantOf(design: PlantEntries, field: FieldResult, winding: WindingResult, wire: WireResult, emf: EmfResult): Plant {
-  const { discs, surroundings, rectifier, turbine } = design;
+  const { surroundings, rectifier, turbine } = design;
   const { metal, conductorDiameter } = design.winding.wire;
   const cable = cableResistance(design.cable, surroundings.airTemperature);
   const cold: Source = {
@@ -48,7 +48,7 @@ export function plantOf(design: PlantEntries, field: FieldResult, winding: Windi
   const volume = winding.coils.length * wire.coilLength * wire.metalSection;
   const eddy = eddyCoefficient(meanSquare, emf.polePairs, conductorDiameter, resistivity, volume);
   const drag = bearingTorque(turbine.diameter);
-  const cooling = coolingOf(design, discs.pitchRadius, winding);
+  const cooling = coolingOf(design, winding);
   return {
     sourceAt: (temperature) => ({ ...cold, resistance: wire.phaseResistance20 * temperatureFactor(metal, temperature) }),
     bridge,
@@ -62,16 +62,13 @@ export function plantOf(design: PlantEntries, field: FieldResult, winding: Windi
 }
 
 /** Both faces of the copper that can be seen from the gap; stacked rings share two faces between them. */
-export function coolingOf(
-  { winding }: Pick<Design, 'winding'>,
-  pitchRadius: number,
-  { coils, meanTurn, outerRadius }: WindingResult,
-): Cooling {
+export function coolingOf({ discs, winding }: Pick<Design, 'discs' | 'winding'>, { coils, meanTurn, outerRadius }: WindingResult): Cooling {
   const layers = layoutModel(winding.layout).layers(winding.layout, winding.phases);
   return {
     area: (2 * coils.length * meanTurn * winding.layout.legWidth) / layers,
     height: 2 * outerRadius,
-    discRadius: Math.max(pitchRadius, outerRadius),
+    discRadius: Math.max(discs.pitchRadius, outerRadius),
     skin: winding.skin,
+    clearance: discs.arrangement === 'single' ? 0 : discs.runningClearance,
   };
 }

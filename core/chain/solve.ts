@@ -1,5 +1,6 @@
 import { chargeCautions } from '../charging/battery';
 import { shockCautions } from '../controller/shock';
+import { controllerCautions } from '../controller/cautions';
 import { controllerCheck } from '../controller/check';
 import type { Design } from '../design/schema';
 import { emfFromShape, inductanceShape, linkageShape } from '../emf/stage';
@@ -11,14 +12,15 @@ import { coilLimit } from '../heat/limits';
 import { magnetsStage } from '../magnets/stage';
 import { remanenceAt } from '../magnets/remanence';
 import type { Caution } from '../problem';
-import { openCircuitPeak } from '../rectifier/open-circuit';
+import { pathThreshold } from '../rectifier/open-circuit';
+import { siteCautions } from '../turbine/cautions';
 import { turbineStage } from '../turbine/stage';
 import { windToReach } from '../turbine/match';
 import { yearEnergy } from '../turbine/yearly';
 import { windingStage } from '../winding/stage';
 import { wireStage } from '../wire/stage';
 import { temperatureFactor } from '../wire/resistance';
-import { brakeCautions } from './brake';
+import { brakingOf } from './brake';
 import { loadCurve, loadCutIn, responderOf } from './curve';
 import { matchAt, matchCurve, pointAt, topWind } from './matching';
 import { plantOf } from './plant';
@@ -69,18 +71,21 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
   const ratedPoint = pointAt(respond, responses, ratedMatch.rpm);
 
   const source = plant.sourceAt(surroundings.airTemperature);
-  const dcPeak = openCircuitPeak(source, plant.bridge);
+  const dcPeak = plant.openPeak;
+  const reached = (speed: number) => windToReach(wheel, speed, plant.eddyLoss(speed) + plant.bearingLoss(speed));
   const runaway = (wind: number) => (wheel.runawayRatio * wind) / wheel.wheel.radius;
   const cold = remanenceAt(magnets.remanence, magnets.remanenceTempCoefficient, COLDEST_MAGNETS) / magnet.remanence;
   const verdicts = controller
     ? controllerCheck(controller, {
         turns: winding.turns,
         connection: winding.connection,
+        phases,
         rated: { amps: ratedPoint.dcAmps, watts: ratedPoint.dcWatts },
         greatestWatts: Math.max(ratedPoint.dcWatts, ...match.filter(({ wind }) => wind <= site.ratedWind).map(({ dcWatts }) => dcWatts)),
         gustVolts: dcPeak * cold * runaway(site.gustWind),
         ratedOpenVolts: dcPeak * runaway(site.ratedWind),
         lightVolts: dcPeak * runaway(site.meanWind),
+        wakeWind: reached((controller.minInputVoltage + pathThreshold(source, plant.bridge)) / dcPeak),
       })
     : [];
   const limit = coilLimit(wireEntries.thermalClass, surroundings.formerLimit);
@@ -92,18 +97,11 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
     ...wire.cautions,
     ...emf.cautions,
     ...wheel.cautions,
+    ...siteCautions(site),
     ...heatCautions(ratedPoint.coilTemperature, limit),
     ...runawayCautions(match),
     ...(load.kind === 'battery' ? chargeCautions(load, ratedPoint.dcAmps) : []),
-    ...verdicts
-      .filter(({ verdict }) => verdict === 'fail')
-      .map(
-        ({ situation, advice }): Caution => ({
-          severity: 'danger',
-          where: 'controller.maxInputVoltage',
-          message: `${situation}: the controller is overrun. ${advice}`,
-        }),
-      ),
+    ...controllerCautions(verdicts),
     ...(ratedMatch.state === 'stalled'
       ? [
           {
@@ -115,15 +113,12 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
         ]
       : []),
     ...shockCautions(lineRms, dcPeak, runaway(site.gustWind)),
-    ...brakeCautions(
-      plant,
-      emf,
-      wire,
-      wireEntries.metal,
-      limit.temperature,
-      (ratedMatch.rpm * 2 * Math.PI) / 60,
-      ratedPoint.coilTemperature,
-    ),
+    ...brakingOf(plant, wheel, emf, wire, wireEntries.metal, {
+      speed: (ratedMatch.rpm * 2 * Math.PI) / 60,
+      coilTemperature: ratedPoint.coilTemperature,
+      limit: limit.temperature,
+      gustWind: site.gustWind,
+    }),
   ];
 
   const results: Omit<Results, 'workings'> = {
@@ -150,7 +145,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
     },
     cutIn: {
       rpm: cutIn === undefined ? null : (cutIn * 60) / (2 * Math.PI),
-      wind: cutIn === undefined ? null : windToReach(wheel, cutIn, plant.eddyLoss(cutIn) + plant.bearingLoss(cutIn)),
+      wind: cutIn === undefined ? null : reached(cutIn),
     },
     curve: responses.map(({ point }) => point),
     match,
