@@ -88,13 +88,13 @@ export function speedFrom(found: readonly Balance[], from: number): number {
  * @param turbine  Wheel and its run-away. [m, kg/m³, -]
  * @param speed    More than 0. [rad/s]
  * @param drag     Power of bearings and eddy currents at that speed. [W]
- * @returns        Wind, null for a wheel that gives no power. [m/s]
+ * @returns        Wind, null for a wheel that gives no power or a speed without end. [m/s]
  *
  * Source    wheel power = drag on the fast side of the power coefficient, bisection.
  * Checked   tests/core/turbine/match.test.ts
  */
 export function windToReach({ wheel, best, runawayRatio }: TurbineResult, speed: number, drag: number): number | null {
-  if (best.coefficient <= 0) return null;
+  if (best.coefficient <= 0 || !Number.isFinite(speed)) return null;
   let low = (speed * wheel.radius) / runawayRatio;
   let high = (speed * wheel.radius) / best.tipSpeedRatio;
   const bestPower = wheelPower(wheel, high, speed);
