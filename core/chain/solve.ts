@@ -54,8 +54,8 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
   const perTurn = cache('inductance', [geometry, steel.steelBelow, steel.steelAbove], () =>
     inductanceShape(winding, discs.poles, placed, steel),
   );
-  const emf = cache('emf', [windingEntries, geometry, magnets, discs, region, surroundings.magnetTemperature], () =>
-    emfFromShape(winding, placed, shape, perTurn),
+  const emf = cache('emf', [windingEntries, geometry, magnets, discs, region, surroundings.magnetTemperature, wireEntries], () =>
+    emfFromShape(winding, placed, shape, perTurn, wire),
   );
 
   const plant = plantOf(design, field, placed, wire, emf);
