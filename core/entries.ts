@@ -37,6 +37,6 @@ export function shown(value: unknown): string {
 }
 
 /** The form data of a schema made by `quantity`, or undefined for another kind of entry. */
-export function entryMeta(schema: z.ZodType): EntryMeta | undefined {
-  return (schema.meta() as { entry?: EntryMeta } | undefined)?.entry;
+export function entryMeta(schema: z.core.$ZodType): EntryMeta | undefined {
+  return (z.globalRegistry.get(schema) as { entry?: EntryMeta } | undefined)?.entry;
 }

@@ -6,7 +6,7 @@ import { designSchema } from './schema';
 export function designJsonSchema(): unknown {
   return z.toJSONSchema(designSchema, {
     override: ({ zodSchema, jsonSchema }) => {
-      const entry = entryMeta(zodSchema as z.ZodType);
+      const entry = entryMeta(zodSchema);
       delete jsonSchema.entry;
       if (!entry) return;
       Object.assign(jsonSchema, { minimum: entry.min, maximum: entry.max, default: entry.default });
