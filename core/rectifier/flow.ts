@@ -1,4 +1,5 @@
 import { generalizedEigen, type Matrix } from '../numeric/symmetric';
+import { failure, suspicion, type Look } from './events';
 import type { ModeSpace, Topology } from './topology';
 
 /** What drives the flow: harmonics of each phase's EMF at this speed, in volts, over the electrical angle. */
@@ -45,11 +46,11 @@ export interface Stretch {
   dcAmps: (currents: readonly number[]) => number;
 }
 
-/** Guards are looked at this often a period; between two looks an event is found by false position. */
+/** Guards are looked at this often a period. */
 const LOOKS = 48;
+/** After an event, where guards may dip for a moment, the first look comes after this share of a step; then steps double. */
+const FIRST_LOOK = 0.25;
 const MOST_EVENTS = 400;
-const MOST_TRIES = 60;
-const ANGLE_CLOSE = 1e-11;
 
 /**
  * The exact flow of the currents from one event to the next.
@@ -142,22 +143,29 @@ export function flowOf(topology: Topology, drive: Drive) {
       const began = angle;
       const free = freePart(d, currents, began);
       let worst = 0;
-      const margin = (at: number) => {
+      const lookAt = (at: number): Look => {
         look(d, free, began, at);
-        const guards = topology.guards(held, d.space, state.currents, state.residual);
+        return { angle: at, guards: topology.guards(held, d.space, state.currents, state.residual) };
+      };
+      const margin = (at: number) => {
+        const { guards } = lookAt(at);
         worst = 0;
         for (let g = 1; g < guards.length; g++) if (guards[g] < guards[worst]) worst = g;
         return guards[worst];
       };
-      let before = margin(angle);
       // A guard that fails at once is an event at this very angle: a diode that must turn on before time passes.
-      let failed = events > 0 && before < -1e-9;
+      let failed = events > 0 && margin(angle) < -1e-9;
+      let seen = [lookAt(angle)];
       while (!failed && angle < to) {
-        const next = Math.min(angle + step, to);
-        const after = margin(next);
+        const next = lookAt(Math.min(angle + Math.min(step, Math.max(angle - began, FIRST_LOOK * step)), to));
+        seen = [...seen.slice(-2), next];
+        angle = next.angle;
+        const suspect = suspicion(seen);
+        if (!suspect) continue;
+        const { low, high } = suspect;
+        const after = margin(high);
         failed = after < 0;
-        if (failed) angle = falsePosition(margin, angle, Math.max(before, 0), next, after);
-        else [angle, before] = [next, after];
+        if (failed) angle = failure(margin, low.angle, Math.max(0, Math.min(...low.guards)), high, after);
       }
       if (angle > began)
         stretches.push({
@@ -184,26 +192,6 @@ export function flowOf(topology: Topology, drive: Drive) {
     }
     return { end: currents, stretches };
   };
-}
-
-/** First angle found at which a margin that was not negative at `low` has become so, by the Illinois rule of false position. */
-function falsePosition(margin: (angle: number) => number, low: number, atLow: number, high: number, atHigh: number): number {
-  let side = 0;
-  for (let tries = 0; tries < MOST_TRIES && high - low > ANGLE_CLOSE; tries++) {
-    const share = atLow / (atLow - atHigh);
-    const middle = low + Math.min(0.98, Math.max(0.02, share)) * (high - low);
-    const value = margin(middle);
-    if (value < 0) {
-      [high, atHigh] = [middle, value];
-      if (side === -1) atLow /= 2;
-      side = -1;
-    } else {
-      [low, atLow] = [middle, value];
-      if (side === 1) atHigh /= 2;
-      side = 1;
-    }
-  }
-  return high;
 }
 
 /** The nearest currents the mode allows, in the measure of stored energy. */

@@ -155,7 +155,7 @@ function leastSquaresMix(steps: number[][]): number[] {
 }
 
 const PIECES = 12; // a period is integrated in pieces no longer than this share of it
-const NODES = 6;
+const NODES = 8;
 
 /** A stretch in pieces for integration, finer at its start where fast parts of the currents die away. */
 function piecesOf({ from, to, settling }: Stretch): [number, number][] {

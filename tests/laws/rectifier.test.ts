@@ -5,6 +5,7 @@
  *   resistance     more resistance never gives more current
  *   scaling        all volts times k gives all currents times k
  *   cut-in         no current below, continuous across
+ *   gaps           a current that stops for a moment does stop
  *   symmetry       the short cut over a part of a period agrees with a whole half period
  *   guess          where the iteration starts does not matter
  */
@@ -125,4 +126,17 @@ test('where the iteration starts does not matter', () => {
   const cold = steadyState(source, bridge, dc, 150);
   const warm = steadyState(source, bridge, dc, 150, [30, -10, -20]);
   expect(warm.dcAmps).toBeCloseTo(cold.dcAmps, 5);
+});
+
+test('a current that dies for a moment in mid-pulse is not carried on below zero', () => {
+  // A saddle-shaped EMF, 36.7 V and a third harmonic, just above the battery: two humps, and a gap of three degrees between them.
+  const source = balancedSource('star', 1, {
+    peak: 0.735,
+    shares: { 1: 1, 3: 0.165, 5: -0.061, 7: -0.007 },
+    resistance: 18.7,
+    inductance: 0.0216,
+  });
+  const state = steadyState(source, { arrangement: 'bridge', threshold: 0.767, slope: 0 }, { emf: 27.3, resistance: 0.57 }, 50);
+  const out = state.copperLoss + state.lineLoss + state.diodeLoss + state.dcWatts;
+  expect(Math.abs(state.emfWatts / out - 1)).toBeLessThan(1e-7);
 });
