@@ -10,3 +10,9 @@ test('the speed at which extra-low voltage ends is that of whichever limit comes
 });
 
 test('a machine that cannot reach it is not cautioned', () => expect(shockCautions(0.5, 0.8, 99)).toEqual([]));
+
+test('where rectified volts come first, 120 V DC rules', () => {
+  // 120 / 0.8 = 150 rad/s = 1432 rpm, long before 50 / 0.1 = 500 rad/s.
+  expect(shockCautions(0.1, 0.8, 149)).toEqual([]);
+  expect(shockCautions(0.1, 0.8, 200)[0].message).toContain('1432 rpm');
+});

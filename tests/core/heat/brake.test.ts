@@ -20,6 +20,7 @@ describe('a winding shorted', () => {
     // 40 rad/s; Z = 0.5 Ω, I = 40 A, 3 · 40² · 0.4 = 1920
     const winding = { phases: 3, emf: 0.5, reactance: 0.0075, resistanceAt: () => 0.4 };
     expect(shortedLoss(winding, 40, 20)).toBeCloseTo(1920, 9);
+    expect(shortedLoss({ ...winding, phases: 1 }, 40, 20)).toBeCloseTo(640, 9);
   });
 
   test('without reactance a warmer winding brakes less hard, and takes longer to its limit than at constant current', () => {

@@ -5,6 +5,15 @@ import { coolingConductance, HOTTEST, settledTemperature, type Cooling } from '.
 const cooling: Cooling = { area: 0.2, height: 0.35, discRadius: 0.18, skin: 0.0005, clearance: 0.0015 };
 
 describe('conductance from copper to air', () => {
+  test('under a thick skin the film is that of the cooler face', () => {
+    const buried = { ...cooling, skin: 0.01, clearance: 0 };
+    const flow = coolingConductance(buried, 0, 120, 20) * (120 - 20);
+    const face = 120 - ((flow / 0.2) * 0.01) / 0.2;
+    expect(face).toBeLessThan(90);
+    const film = naturalConvection(0.35, face, 20) + radiation(0.9, face, 20);
+    expect((0.2 * film * (face - 20)) / flow).toBeCloseTo(1, 2);
+  });
+
   test('bare in still air it is natural convection and radiation', () => {
     const bare = { ...cooling, skin: 0, clearance: 0 };
     const expected = 0.2 * (naturalConvection(0.35, 80, 20) + radiation(0.9, 80, 20));

@@ -35,6 +35,11 @@ describe('where copper settles', () => {
 });
 
 describe('time to warm', () => {
+  test('never past a balance on the way', () => {
+    const dip: HeatBalance = { lossAt: (t) => (t > 50 && t < 70 ? 0 : 300), conductance: () => 2, airTemperature: 20 };
+    expect(secondsToReach(dip, 1000, 20, 90)).toBeUndefined();
+  });
+
   test('with no cooling it is the adiabatic time', () => {
     expect(secondsToReach(copper(1000, 0), 385, 20, 120)).toBeCloseTo(adiabaticSeconds(1000, 385, 20, 120, COEFFICIENT), 6);
   });

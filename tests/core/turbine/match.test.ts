@@ -65,3 +65,11 @@ test('a shaft that already turns goes to the stable balance on its own side of t
 });
 
 test('a shaft braked at every speed stops', () => expect(speedFrom([], 40)).toBe(0));
+
+test('a wheel that cannot pass its first, unstable balance stays still', () => {
+  const found = [
+    { speed: 5, stable: false },
+    { speed: 20, stable: true },
+  ];
+  expect(settledSpeed(found)).toBe(0);
+});

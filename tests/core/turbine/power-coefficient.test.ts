@@ -36,3 +36,8 @@ test('below the first point that turns, torque is steady, whatever was read at s
   expect(cp(1.5)).toBeCloseTo(0.03, 12);
   expect(measuredCoefficient([[0, 0.05], ...points])(0)).toBe(0);
 });
+
+test('half way from the peak to run-away three quarters of the peak are left', () => {
+  // A parabola: 1 − ½².
+  expect(peakedCoefficient(0.4, 6, 10)(8)).toBeCloseTo(0.3, 12);
+});

@@ -11,6 +11,7 @@ describe('a wheel from three numbers', () => {
     const { best, runawayRatio, cautions } = turbineStage(turbine, air);
     expect(best).toEqual({ coefficient: 0.35, tipSpeedRatio: 6 });
     expect(runawayRatio).toBeCloseTo(11, 9);
+    expect(turbineStage({ ...turbine, runawayRatio: 11.005 }, air).runawayRatio).toBeCloseTo(11.005, 9);
     expect(cautions).toEqual([]);
   });
 
