@@ -49,6 +49,11 @@ export function editEntry(path: string, value: unknown, name: StepName, typed = 
   );
 }
 
+/** Changes a list from what it is now, not from what a screen last showed: two boxes filled in quick turn both count. */
+export function editList<T>(path: string, change: (list: T[]) => T[], name: StepName): void {
+  editEntry(path, change((valueAt(historyNow().present, path) as T[] | undefined) ?? []), name, true);
+}
+
 /** Changes several entries as one step. */
 export function editEntries(changes: Record<string, unknown>, name: string): void {
   const now = historyNow();

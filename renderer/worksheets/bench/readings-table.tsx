@@ -14,7 +14,7 @@ import { AddIcon, RemoveIcon } from '../../parts/icons';
 import { QuantityCell } from '../../parts/quantity-cell';
 import { Section } from '../../parts/section';
 import { useUnits } from '../../parts/unit-preferences';
-import { editEntry, setFault, settleEntry, useDesign } from '../../state/design';
+import { editList, setFault, settleEntry, useDesign } from '../../state/design';
 import { entryUnit, format } from '../../units';
 import { compared, verdict, type Comparison, type On } from './expected';
 
@@ -53,12 +53,14 @@ interface Props {
 export function ReadingsTable({ readings, design, results }: Props) {
   const units = useUnits();
   const faults = useDesign((s) => s.faults);
-  const edit = (next: Reading[]) => editEntry('bench', next, () => 'bench readings', true);
+  const edit = (next: (list: Reading[]) => Reading[]) => editList('bench', next, () => 'bench readings');
   const change = (i: number, part: Partial<Reading>) =>
-    edit(readings.map((reading, j) => (i === j ? withoutEmpty({ ...reading, ...part }) : reading)));
+    edit((list) => list.map((reading, j) => (i === j ? withoutEmpty({ ...reading, ...part }) : reading)));
   const add = () => {
-    const last = readings.at(-1);
-    edit([...readings, last ? { label: '', on: last.on, number: last.number + 1 } : { label: '', on: 'coil', number: 1 }]);
+    edit((list) => {
+      const last = list.at(-1);
+      return [...list, last ? { label: '', on: last.on, number: last.number + 1 } : { label: '', on: 'coil', number: 1 }];
+    });
     settleEntry();
   };
   return (
@@ -134,7 +136,7 @@ export function ReadingsTable({ readings, design, results }: Props) {
                       size="small"
                       aria-label={`Remove ${name}`}
                       onClick={() => {
-                        edit(readings.filter((_, j) => j !== i));
+                        edit((list) => list.filter((_, j) => j !== i));
                         settleEntry();
                       }}
                     >

@@ -13,7 +13,7 @@ import { AddIcon, RemoveIcon } from '../../parts/icons';
 import { QuantityCell } from '../../parts/quantity-cell';
 import { Section } from '../../parts/section';
 import { useUnits } from '../../parts/unit-preferences';
-import { editEntry, setFault, settleEntry, useDesign } from '../../state/design';
+import { editList, setFault, settleEntry, useDesign } from '../../state/design';
 import { entryUnit } from '../../units';
 import { choiceWord, quantityAt } from '../../words';
 
@@ -33,11 +33,11 @@ export function Shelf({ reels }: { reels: Reel[] }) {
   const units = useUnits();
   const faults = useDesign((s) => s.faults);
   const wire = useDesign((s) => s.design.winding.wire);
-  const edit = (next: Reel[]) => editEntry('shelf', next, () => 'reels on the shelf', true);
-  const change = (i: number, part: Partial<Reel>) => edit(reels.map((reel, j) => (i === j ? { ...reel, ...part } : reel)));
+  const edit = (next: (list: Reel[]) => Reel[]) => editList('shelf', next, () => 'reels on the shelf');
+  const change = (i: number, part: Partial<Reel>) => edit((list) => list.map((reel, j) => (i === j ? { ...reel, ...part } : reel)));
   const add = () => {
     const { metal, conductorDiameter, overallDiameter } = wire;
-    edit([...reels, { label: `Reel ${reels.length + 1}`, metal, conductorDiameter, overallDiameter, mass: 5 }]);
+    edit((list) => [...list, { label: `Reel ${list.length + 1}`, metal, conductorDiameter, overallDiameter, mass: 5 }]);
     settleEntry();
   };
   return (
@@ -107,7 +107,7 @@ export function Shelf({ reels }: { reels: Reel[] }) {
                     size="small"
                     aria-label={`Remove ${reel.label}`}
                     onClick={() => {
-                      edit(reels.filter((_, j) => j !== i));
+                      edit((list) => list.filter((_, j) => j !== i));
                       settleEntry();
                     }}
                   >

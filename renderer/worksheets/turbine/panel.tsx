@@ -10,7 +10,7 @@ import type { Quantity } from '../../../core';
 import { AddIcon, RemoveIcon } from '../../parts/icons';
 import { QuantityCell } from '../../parts/quantity-cell';
 import { Section } from '../../parts/section';
-import { editEntry, setFault, settleEntry, useDesign } from '../../state/design';
+import { editEntry, editList, setFault, settleEntry, useDesign } from '../../state/design';
 import { quantityAt } from '../../words';
 
 type Point = [tipSpeedRatio: number, powerCoefficient: number];
@@ -26,23 +26,25 @@ export function Panel() {
   const turbine = useDesign((s) => s.design.turbine);
   const faults = useDesign((s) => s.faults);
   const points = turbine.curve;
-  const edit = (next: Point[] | undefined) => editEntry('turbine.curve', next, () => 'measured curve', true);
-  const act = (next: Point[] | undefined) => {
+  const edit = (next: (list: Point[]) => Point[]) => editList('turbine.curve', next, () => 'measured curve');
+  const act = (next: (list: Point[]) => Point[]) => {
     edit(next);
     settleEntry();
   };
+  const end = () => editEntry('turbine.curve', undefined, () => 'measured curve');
   const begin = () => {
     const { tipSpeedRatio, peakCp, runawayRatio } = turbine;
-    act([
+    act(() => [
       [0, 0],
       [tipSpeedRatio, peakCp],
       [runawayRatio, 0],
     ]);
   };
-  const add = (list: Point[]) => {
-    const last = list.at(-1) ?? [0, 0];
-    act([...list, [last[0] + 1, last[1]]]);
-  };
+  const add = () =>
+    act((list) => {
+      const last = list.at(-1) ?? [0, 0];
+      return [...list, [last[0] + 1, last[1]]];
+    });
   return (
     <Section title={quantityAt('turbine.curve').label}>
       {points ? (
@@ -68,7 +70,7 @@ export function Panel() {
                         quantity={quantity}
                         range={range}
                         value={point[j]}
-                        onChange={(value) => edit(points.map((p, k) => (k === i ? changed(p, j, value ?? 0) : p)))}
+                        onChange={(value) => edit((list) => list.map((p, k) => (k === i ? changed(p, j, value ?? 0) : p)))}
                         fault={faults[`turbine.curve[${i}][${j}]`]}
                         onFault={(message) => setFault(`turbine.curve[${i}][${j}]`, message)}
                         onSettle={settleEntry}
@@ -80,7 +82,7 @@ export function Panel() {
                       size="small"
                       aria-label={`Remove point ${i + 1}`}
                       disabled={points.length <= FEWEST}
-                      onClick={() => act(points.filter((_, k) => k !== i))}
+                      onClick={() => act((list) => list.filter((_, k) => k !== i))}
                     >
                       <RemoveIcon />
                     </IconButton>
@@ -89,10 +91,10 @@ export function Panel() {
               ))}
             </TableBody>
           </Table>
-          <Button startIcon={<AddIcon />} onClick={() => add(points)} sx={{ mt: 1 }}>
+          <Button startIcon={<AddIcon />} onClick={() => add()} sx={{ mt: 1 }}>
             Add a point
           </Button>
-          <Button onClick={() => act(undefined)} sx={{ mt: 1 }}>
+          <Button onClick={end} sx={{ mt: 1 }}>
             Go back to the three numbers
           </Button>
         </>
