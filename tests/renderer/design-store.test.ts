@@ -86,3 +86,12 @@ describe('the design on screen', () => {
     expect(state().design).toBe(design);
   });
 });
+
+test('two boxes of a list filled in before the screen has caught up both count', () => {
+  store.loadDesign({ ...blankDesign(), bench: [{ label: '', on: 'coil', number: 1 }] }, null);
+  type Line = { speed?: number; volts?: number };
+  const name = () => 'bench readings';
+  store.editList<Line>('bench', (list) => list.map((line) => ({ ...line, speed: 15 })), name);
+  store.editList<Line>('bench', (list) => list.map((line) => ({ ...line, volts: 2 })), name);
+  expect(state().design.bench).toEqual([{ label: '', on: 'coil', number: 1, speed: 15, volts: 2 }]);
+});
