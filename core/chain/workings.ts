@@ -109,8 +109,8 @@ export function workingsOf(design: Design, { gap, coils, emf, cutIn, rated, year
       formula: 'P_copper(T) + P_eddy = h A (T − T_air)',
       numbers: `settles at ${n(rated.coilTemperature, 3)} °C, limit ${n(rated.limitTemperature, 3)} °C, current density ${n(rated.currentDensity / 1e6, 3)} A/mm²`,
       inputs: ['winding.wire.conductorDiameter', 'winding.skin', 'surroundings.airTemperature'],
-      limits: 'Both faces cooled by the air the discs stir; radiation and wind left out.',
-      source: 'Churchill & Chu 1975; free rotating disc, Wagner 1948.',
+      limits: 'Both faces cooled across the clearance by still and stirred air and by radiation; wind blown through the machine left out.',
+      source: 'Churchill & Chu 1975; free rotating disc, Cobb & Saunders 1956.',
     },
     {
       result: 'year.energy',
