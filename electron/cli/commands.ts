@@ -1,6 +1,17 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { fieldProbe, netlistOf, parseDesign, type Problem, sheetPdf, solve, solveSummary } from '../../core/index';
+import {
+  cuttingDrawings,
+  dxfText,
+  fieldProbe,
+  netlistOf,
+  parseDesign,
+  type Problem,
+  sheetPdf,
+  solve,
+  solveSummary,
+  svgText,
+} from '../../core/index';
 import { reason } from '../whole-file';
 import { fieldTable, pointsFrom } from './points';
 import { reportOf } from './report';
@@ -44,6 +55,22 @@ const commands: Record<string, Command> = {
       const pdf = sheetPdf(design, solve(design), { paper: 'a4', fileName: path.basename(file!), date, fontBase64: font() });
       write(out!, pdf);
       return '';
+    },
+  },
+  cut: {
+    usage: 'cut FILE OUTDIR',
+    does: 'discs, former and pegs at natural size, each as DXF and SVG',
+    words: 2,
+    flags: [],
+    run: ([file, folder]) => {
+      const design = designIn(file!);
+      const files = cuttingDrawings(design, solve(design)).flatMap(({ name, drawing }) => [
+        { out: path.join(folder!, `${name}.dxf`), text: dxfText(drawing) },
+        { out: path.join(folder!, `${name}.svg`), text: svgText(drawing) },
+      ]);
+      makeFolder(folder!);
+      for (const { out, text } of files) write(out, text);
+      return files.map(({ out }) => `${out}\n`).join('');
     },
   },
   probe: {
@@ -112,9 +139,17 @@ function read(file: string): string {
   }
 }
 
-function write(file: string, bytes: Uint8Array): void {
+function makeFolder(folder: string): void {
   try {
-    writeFileSync(file, bytes);
+    mkdirSync(folder, { recursive: true });
+  } catch (error) {
+    throw new Error(`${folder}: ${reason(error)}`);
+  }
+}
+
+function write(file: string, content: Uint8Array | string): void {
+  try {
+    writeFileSync(file, content);
   } catch (error) {
     throw new Error(`${file}: ${reason(error)}`);
   }

@@ -117,6 +117,23 @@ describe.each(demos)('%s', (name) => {
     expect(readFileSync(out).subarray(0, 5).toString()).toBe('%PDF-');
   });
 
+  test('cut writes each part as DXF and as SVG and says so', () => {
+    const out = path.join(folder, 'cut', name);
+    const { status, stdout, stderr } = gapwright('cut', file, out);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    const files = readdirSync(out).sort();
+    expect(stdout.trimEnd().split('\n').sort()).toEqual(files.map((each) => path.join(out, each)));
+    const parts = files.filter((each) => each.endsWith('.dxf')).map((each) => each.slice(0, -4));
+    expect(parts).toEqual(expect.arrayContaining(['disc', 'winding-layout']));
+    expect(files).toEqual(parts.flatMap((part) => [`${part}.dxf`, `${part}.svg`]));
+    for (const part of parts) {
+      const contents = ['dxf', 'svg'].map((kind) => readFileSync(path.join(out, `${part}.${kind}`), 'utf8'));
+      expect(contents[0]).toMatch(/^ *0\r\nSECTION\r\n[^]*EOF\r\n$/);
+      expect(contents[1]).toMatch(/^<svg [^]*<\/svg>\n$/);
+      expect(contents.join('')).not.toMatch(/NaN|undefined|Infinity/);
+    }
+  });
+
   test('probe gives the field at each point, in their order', () => {
     const points = fileOf('points.csv', 'x,y,z\r\n0.1,0,0\r\n1e-1, 0.02, 0.001\r\n\r\n0,0,0\r\n');
     const { status, stdout } = gapwright('probe', file, points);
@@ -177,10 +194,11 @@ describe.each(demos)('%s', (name) => {
     expect(readFileSync(newer)).toEqual(before);
   });
 
-  test('a bad design writes no sheet', () => {
-    const out = path.join(folder, 'never.pdf');
+  test('a bad design writes no sheet and no parts', () => {
+    const [out, parts] = [path.join(folder, 'never.pdf'), path.join(folder, 'never')];
     expectRefusal(gapwright('sheet', changed({ 'discs.poles': 7 }), out), 2, /discs\.poles/);
-    expect(existsSync(out)).toBe(false);
+    expectRefusal(gapwright('cut', changed({ 'discs.poles': 7 }), parts), 2, /discs\.poles/);
+    expect([existsSync(out), existsSync(parts)]).toEqual([false, false]);
   });
 });
 
@@ -192,6 +210,7 @@ test('a file that is not there, a folder that is not there and a file that is no
   expectRefusal(gapwright('solve', 'none.gapwright'), 1, /none\.gapwright: there is no such file/);
   expectRefusal(gapwright('solve', folder), 1, /folder/);
   expectRefusal(gapwright('sheet', demo, path.join(folder, 'none', 'out.pdf')), 1, /out\.pdf: there is no such file or folder/);
+  expectRefusal(gapwright('cut', demo, fileOf('in-the-way', '')), 1, /in-the-way: /);
   expectRefusal(gapwright('probe', demo, 'none.csv'), 1, /none\.csv: there is no such file/);
   expectRefusal(gapwright('solve', fileOf('binary.gapwright', '\u0000\u0001\u0002')), 2, /binary\.gapwright: .*JSON/);
 });
@@ -210,17 +229,18 @@ test('a table of points that cannot be read names the line and the column', () =
 });
 
 test('a command line that is not understood says what there is', () => {
-  expectRefusal(gapwright(), 1, /name a command: solve, sheet, probe, netlist/);
+  expectRefusal(gapwright(), 1, /name a command: solve, sheet, cut, probe, netlist/);
   expectRefusal(gapwright('frobnicate'), 1, /there is no command "frobnicate"; there are solve/);
   expectRefusal(gapwright('constructor'), 1, /there is no command/);
   expectRefusal(gapwright('solve'), 1, /usage: solve FILE \[--json\]/);
   expectRefusal(gapwright('solve', demo, '--jsn'), 1, /no option --jsn/);
   expectRefusal(gapwright('sheet', demo), 1, /usage: sheet FILE OUT\.pdf/);
+  expectRefusal(gapwright('cut', demo), 1, /usage: cut FILE OUTDIR/);
 });
 
 test('help lists the commands', () => {
   const { status, stdout } = gapwright('--help');
   expect(status).toBe(0);
-  for (const command of ['solve FILE [--json]', 'sheet FILE OUT.pdf', 'probe FILE POINTS.csv', 'netlist FILE'])
+  for (const command of ['solve FILE [--json]', 'sheet FILE OUT.pdf', 'cut FILE OUTDIR', 'probe FILE POINTS.csv', 'netlist FILE'])
     expect(stdout).toContain(command);
 });
