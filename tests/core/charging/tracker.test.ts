@@ -21,6 +21,19 @@ test('it does not pull below half the open volts, where the winding eats more th
   expect(found?.limited).toBe(true);
 });
 
+// One phase of sine E behind a resistance, by hand: I ∝ √(1 − x²) − x·acos x at x = V/E, whose power x·I is greatest at x = 0.394, 5.8 % above x = ½.
+test('its top is not always at half the open volts', () => {
+  const sine = (volts: number) => {
+    const x = volts / 100;
+    const dcAmps = 10 * (Math.sqrt(1 - x * x) - x * Math.acos(x));
+    return { dcAmps, dcWatts: volts * dcAmps, shaftWatts: 100 * dcAmps };
+  };
+  const found = trackerPoint(sine, 100, 1e6, wide, 70);
+  expect(found?.volts).toBeGreaterThan(38);
+  expect(found?.volts).toBeLessThan(41);
+  expect((found?.drawn.dcWatts ?? 0) / sine(39.4).dcWatts).toBeCloseTo(1, 3);
+});
+
 test('a limit of amps holds it back: 4 A is 92 V', () => {
   const found = trackerPoint(draw, 100, 2000, { ...wide, maxAmps: 4 }, 70);
   expect(found?.volts).toBeCloseTo(92, 0);
