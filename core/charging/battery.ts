@@ -1,4 +1,6 @@
 import type { Caution } from '../problem';
+import { diversionLoad } from './diversion';
+import { fuseRating } from './fuse';
 import type { LoadSection } from './section';
 
 /** What a kind of battery wants, for each 12 V of nominal voltage. Common practice, no source: the maker's sheet rules. */
@@ -59,25 +61,74 @@ export const batteryPresets: BatteryPreset[] = [
   },
 ];
 
+type Battery = Extract<LoadSection, { kind: 'battery' }>;
+
+/** Half of a 12 V battery, three lead cells or two of LiFePO4: batteries come in whole numbers of it. */
+const HALVES = 2;
+
 /**
- * Whether the battery stands the charge.
+ * What a battery is to be held to, by its chemistry.
+ *
+ * @param battery      Battery of the design. [V, A·h]
+ * @param temperature  Of the battery. [°C]
+ * @returns            Absorb, float and cut-off volts, usual and greatest current; undefined for a chemistry that is not in the presets. [V, A]
+ *
+ * Source    `batteryPresets`; compensation counts from 25 °C and leaves the cut-off alone.
+ * Checked   tests/core/charging/battery.test.ts
+ */
+export function chargeLimits(battery: Battery, temperature: number) {
+  const preset = batteryPresets.find(({ chemistry }) => chemistry.toLowerCase() === battery.chemistry.toLowerCase());
+  if (!preset) return undefined;
+  const twelves = Math.max(1, Math.round((HALVES * battery.voltage) / preset.charging)) / HALVES;
+  const warmer = preset.temperatureCompensation * (temperature - 25);
+  return {
+    chemistry: preset.chemistry,
+    nominal: 12 * twelves,
+    absorb: twelves * (preset.absorb + warmer),
+    float: twelves * (preset.float + warmer),
+    cutOff: twelves * preset.cutOff,
+    perKelvin: twelves * preset.temperatureCompensation,
+    usualAmps: preset.usualRate * battery.capacity,
+    greatestAmps: preset.greatestRate * battery.capacity,
+  };
+}
+
+/**
+ * Whether the battery stands the charge, and what belongs between it and the machine.
  *
  * @param battery  Battery of the design. [V, A·h]
  * @param amps     Greatest charge current. [A]
- * @returns        A caution, or none; none for a chemistry that is not in the presets.
+ * @returns        A caution when it is too much, and notes of settings, fuse and diversion load; of settings none for an unknown chemistry.
  *
- * Source    `batteryPresets`.
+ * Source    `batteryPresets`, fuse.ts, diversion.ts.
  * Checked   tests/core/charging/battery.test.ts
  */
-export function chargeCautions(battery: Extract<LoadSection, { kind: 'battery' }>, amps: number): Caution[] {
-  const preset = batteryPresets.find(({ chemistry }) => chemistry.toLowerCase() === battery.chemistry.toLowerCase());
-  const most = preset && preset.greatestRate * battery.capacity;
-  if (!most || amps <= most) return [];
-  return [
-    {
+export function chargeCautions(battery: Battery, amps: number): Caution[] {
+  const limits = chargeLimits(battery, 25);
+  const cautions: Caution[] = [];
+  if (limits && amps > limits.greatestAmps)
+    cautions.push({
       severity: 'warning',
       where: 'load.capacity',
-      message: `${amps.toFixed(0)} A at rated wind is more than the ${most.toFixed(0)} A that ${battery.capacity} A·h of ${preset.chemistry} take: ${Math.ceil(amps / preset.greatestRate)} A·h would do, or a controller that turns the rest away.`,
-    },
-  ];
+      message: `${figure(amps)} A at rated wind is more than the ${figure(limits.greatestAmps)} A that ${battery.capacity} A·h of ${limits.chemistry} take: ${Math.ceil((amps / limits.greatestAmps) * battery.capacity)} A·h would do, or a controller that turns the rest away.`,
+    });
+  if (limits)
+    cautions.push({
+      severity: 'note',
+      where: 'load.chemistry',
+      message: `${limits.nominal} V of ${limits.chemistry} at 25 °C: absorb at ${limits.absorb.toFixed(1)} V, float at ${limits.float.toFixed(1)} V, cut off at ${limits.cutOff.toFixed(1)} V${limits.perKelvin ? `, and ${Math.abs(1000 * limits.perKelvin).toFixed(0)} mV less for each degree warmer` : ''}. Usual charge ${figure(limits.usualAmps)} A. The maker’s sheet goes before these.`,
+    });
+  const fuse = fuseRating(amps);
+  if (amps > 0 && fuse) {
+    const { watts, resistance } = diversionLoad(amps * battery.voltage, limits?.absorb ?? battery.voltage);
+    cautions.push({
+      severity: 'note',
+      where: 'load',
+      message: `At the battery a fuse of ${fuse} A for direct current, and no cable behind it that stands less. Without a controller that turns power away, a diversion load of at least ${figure(watts)} W and at most ${figure(resistance)} Ω.`,
+    });
+  }
+  return cautions;
 }
+
+/** Three figures, whole numbers left whole. */
+const figure = (value: number) => (value >= 100 ? value.toFixed(0) : String(Number(value.toPrecision(3))));

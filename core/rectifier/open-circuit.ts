@@ -1,7 +1,10 @@
 import type { PhaseEmf } from '../emf/stage';
 import type { Bridge, Source } from './steady-state';
 
-const SAMPLES = 720; // a half period; the peak of a smooth wave is then known to 1e-5
+/** Looks over a half period for the neighbourhood of the peak, and halvings-or-so that then close in on it. */
+const LOOKS = 240;
+const CLOSINGS = 24;
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
  * Open-circuit DC volts of a rectifier over the shaft's speed, before the diodes' thresholds.
@@ -10,13 +13,34 @@ const SAMPLES = 720; // a half period; the peak of a smooth wave is then known t
  * @param bridge  Rectifier. [-]
  * @returns       Greatest value over a period. [V·s/rad] In delta the zero-sequence part drives a current round and does not show.
  *
- * Source    greatest difference of terminal potentials; sum of phases for bridges in series.
+ * Source    greatest difference of terminal potentials; sum of phases for bridges in series. Golden section about the highest of many looks: a peak is
+ *           smooth, only the valleys have kinks.
  * Checked   tests/core/rectifier/open-circuit.test.ts
  */
 export function openCircuitPeak(source: Source, bridge: Bridge): number {
-  let peak = 0;
-  for (let k = 0; k < SAMPLES; k++) peak = Math.max(peak, instant(source, bridge, (Math.PI * k) / SAMPLES));
-  return peak;
+  const step = Math.PI / LOOKS;
+  const at = (angle: number) => instant(source, bridge, angle);
+  let highest = 0;
+  let most = -Infinity;
+  for (let k = 0; k < LOOKS; k++) {
+    const here = at(k * step);
+    if (here > most) [most, highest] = [here, k];
+  }
+  let [low, high] = [(highest - 1) * step, (highest + 1) * step];
+  let [left, right] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
+  let [atLeft, atRight] = [at(left), at(right)];
+  for (let closing = 0; closing < CLOSINGS; closing++) {
+    if (atLeft > atRight) {
+      [high, right, atRight] = [right, left, atLeft];
+      left = high - GOLDEN * (high - low);
+      atLeft = at(left);
+    } else {
+      [low, left, atLeft] = [left, right, atRight];
+      right = low + GOLDEN * (high - low);
+      atRight = at(right);
+    }
+  }
+  return Math.max(atLeft, atRight);
 }
 
 /**

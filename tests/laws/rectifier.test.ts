@@ -96,8 +96,8 @@ test.each(arrangements)('%s, %s: nothing flows below cut-in, and current begins 
   const bridge: Bridge = { arrangement, threshold: 0.7, slope: 0.01 };
   const dc = { emf: 24, resistance: 0.05 };
   const cutIn = cutInSpeed(source, bridge, dc.emf) ?? 0;
-  expect(steadyState(source, bridge, dc, 0.999 * cutIn).dcAmps).toBe(0);
-  const above = [1.001, 1.01, 1.1].map((k) => steadyState(source, bridge, dc, k * cutIn).dcAmps);
+  expect(steadyState(source, bridge, dc, 0.99999 * cutIn).dcAmps).toBe(0);
+  const above = [1.0001, 1.01, 1.1].map((k) => steadyState(source, bridge, dc, k * cutIn).dcAmps);
   expect(above[0]).toBeGreaterThan(0);
   expect(above[0]).toBeLessThan(0.02);
   expect(above[0]).toBeLessThan(above[1]);

@@ -1,17 +1,52 @@
 import { expect, test } from 'vitest';
-import { batteryPresets, chargeCautions } from '../../../core/charging/battery';
+import { batteryPresets, chargeCautions, chargeLimits } from '../../../core/charging/battery';
 import { dcSideOf, loads } from '../../../core/charging/loads';
 
 const battery = { kind: 'battery', chemistry: 'flooded', voltage: 24, resistance: 0.03, capacity: 200 } as const;
 
 // Common practice, no source: flooded lead takes at most a fifth of its capacity in amperes; 200 A·h → 40 A.
+const warnings = (capacityAmps: number) => chargeCautions(battery, capacityAmps).filter(({ severity }) => severity === 'warning');
+
 test('a charge above the greatest rate is cautioned with the capacity that would do', () => {
-  expect(chargeCautions(battery, 39)).toEqual([]);
-  expect(chargeCautions(battery, 50)[0]).toMatchObject({ severity: 'warning', where: 'load.capacity' });
-  expect(chargeCautions(battery, 50)[0].message).toContain('250 A·h');
+  expect(warnings(39)).toEqual([]);
+  expect(warnings(50)[0].where).toBe('load.capacity');
+  expect(warnings(50)[0].message).toContain('250 A·h');
 });
 
-test('an unknown chemistry is not judged', () => expect(chargeCautions({ ...battery, chemistry: 'salt water' }, 500)).toEqual([]));
+test('an unknown chemistry is not judged, but still wants its fuse', () => {
+  const unknown = { ...battery, chemistry: 'salt water' };
+  expect(chargeLimits(unknown, 25)).toBeUndefined();
+  expect(chargeCautions(unknown, 300).map(({ severity, where }) => [severity, where])).toEqual([['note', 'load']]);
+});
+
+// 24 V are two of 12 V: absorb 2 · 14.6 V at 25 °C; at 5 °C 20 K · 2 · 30 mV more.
+test('a cold lead battery is charged at more volts', () => {
+  expect(chargeLimits(battery, 25)?.absorb).toBeCloseTo(29.2);
+  expect(chargeLimits(battery, 5)?.absorb).toBeCloseTo(30.4);
+  expect(chargeLimits(battery, 5)?.cutOff).toBeCloseTo(23.6);
+});
+
+test.each([
+  [6.3, 6],
+  [12.8, 12],
+  [24, 24],
+  [25.4, 24],
+  [48, 48],
+  [51, 48],
+])('%f V while charging are a battery of %i V', (voltage, nominal) => {
+  expect(chargeLimits({ ...battery, voltage }, 25)?.nominal).toBe(nominal);
+});
+
+// 30 A · 1.25 = 37.5 A → 40 A; 30 A · 24 V · 1.25 = 900 W; (29.2 V)² / 900 W = 0.947 Ω.
+test('it names settings, fuse and diversion load', () => {
+  const said = chargeCautions(battery, 30).map(({ message }) => message);
+  expect(said).toHaveLength(2);
+  expect(said[0]).toContain('absorb at 29.2 V, float at 26.8 V, cut off at 23.6 V, and 60 mV less for each degree warmer');
+  expect(said[1]).toContain('fuse of 40 A');
+  expect(said[1]).toContain('900 W and at most 0.947 Ω');
+});
+
+test('a machine that never charges wants no fuse', () => expect(chargeCautions(battery, 0)).toHaveLength(1));
 
 test('presets stand in order: cut-off below float below absorb', () => {
   for (const { cutOff, float, absorb, usualRate, greatestRate } of batteryPresets) {
