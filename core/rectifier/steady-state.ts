@@ -50,7 +50,7 @@ export interface SteadyState {
   start: number[];
 }
 
-/** Inductance is at least this share of R/ω: a machine without any is the limit of one with little, to the same share. */
+/** A machine with less inductance than this share of R/ω, or none, is given that much more: the limit is reached to about the same share. */
 const LEAST_INDUCTANCE = 2e-4;
 const CONVERGED = 1e-8;
 const MOST_ROUNDS = 400;
@@ -92,6 +92,9 @@ const HEARD = 1e-4;
 function driveOf({ orders, phaseEmf, polePairs, inductance, resistance }: Source, shaftSpeed: number): Drive {
   const omega = polePairs * shaftSpeed;
   const least = (LEAST_INDUCTANCE * resistance) / omega;
+  // Gershgorin: no combination of currents meets less inductance than this.
+  const sure = Math.min(...inductance.map((row, i) => row.reduce((left, l, j) => (i === j ? left : left - Math.abs(l)), row[i])));
+  const added = sure < least ? least : 0;
   const strength = orders.map((_, h) => Math.max(...phaseEmf.map(({ cos, sin }) => Math.hypot(cos[h], sin[h]))));
   const heard = orders.map((_, h) => h).filter((h) => strength[h] > HEARD * Math.max(...strength));
   return {
@@ -99,7 +102,7 @@ function driveOf({ orders, phaseEmf, polePairs, inductance, resistance }: Source
     omega,
     cos: phaseEmf.map(({ cos }) => heard.map((h) => cos[h] * shaftSpeed)),
     sin: phaseEmf.map(({ sin }) => heard.map((h) => sin[h] * shaftSpeed)),
-    inductance: inductance.map((row, i) => row.map((l, j) => (i === j ? l + least : l))),
+    inductance: inductance.map((row, i) => row.map((l, j) => (i === j ? l + added : l))),
   };
 }
 
