@@ -81,9 +81,14 @@ export function steadyState(source: Source, bridge: Bridge, dc: DcSide, shaftSpe
   const flow = flowOf(topology, drive);
   const symmetry = periodSymmetry(drive, source.connection);
   const from = 0.1;
-  const map = (currents: number[]) => symmetry.image(flow(currents, from, from + symmetry.span).end);
+  let stretches: Stretch[] = [];
+  const map = (currents: number[]) => {
+    const passed = flow(currents, from, from + symmetry.span);
+    stretches = passed.stretches;
+    return symmetry.image(passed.end);
+  };
   const start = fixedPoint(map, guess ? [...guess] : nothing, source);
-  return averages(topology, source, dc, flow(start, from, from + symmetry.span).stretches, symmetry, start);
+  return averages(topology, source, dc, stretches, symmetry, start);
 }
 
 /** Harmonics weaker than this share of the fundamental, in every phase, are left out. */

@@ -64,8 +64,8 @@ export function topologyOf(source: Source, bridge: Bridge, dc: DcSide): Topology
 interface Ends {
   /** Rows of T. */
   rows: number[][];
-  /** T is one: an element is a phase. */
-  plain: boolean;
+  /** T i, the same as by `rows`. */
+  element(currents: readonly number[]): readonly number[];
   /** AC lines an element stands for, and diodes its current passes. */
   lines: number;
   diodes: number;
@@ -80,7 +80,7 @@ interface Ends {
 
 function separateEnds(m: number): Ends {
   return {
-    plain: true,
+    element: (currents) => currents,
     rows: zeros(m).map((_, k) => unit(m, k)),
     lines: 2,
     diodes: 2,
@@ -93,7 +93,7 @@ function separateEnds(m: number): Ends {
 
 function starEnds(m: number): Ends {
   return {
-    plain: true,
+    element: (currents) => currents,
     rows: zeros(m).map((_, k) => unit(m, k)),
     lines: 1,
     diodes: 1,
@@ -117,8 +117,8 @@ function starEnds(m: number): Ends {
 
 function deltaEnds(m: number): Ends {
   return {
-    plain: false,
     // Phase k runs from terminal k to terminal k + 1.
+    element: (currents) => currents.map((i, k) => i - currents[(k + m - 1) % m]),
     rows: zeros(m).map((_, k) => {
       const row = unit(m, k);
       row[(k + m - 1) % m] -= 1;
@@ -160,9 +160,7 @@ function elements(source: Source, bridge: Bridge, dc: DcSide, ends: Ends): Topol
   const m = source.phaseEmf.length;
   const threshold = ends.diodes * bridge.threshold;
   const slope = ends.diodes * bridge.slope;
-  const element = ends.plain
-    ? (currents: readonly number[]) => currents
-    : (currents: readonly number[]) => ends.rows.map((row) => dot(row, currents));
+  const { element } = ends;
   const edge = (space: ModeSpace, currents: number[]) => threshold + ends.share * (dc.emf + dc.resistance * dot(space.dc, currents));
   const tidy = (mode: number[]) => (ends.closed && (!mode.includes(1) || !mode.includes(-1)) ? zeros(m) : mode);
   return {
