@@ -23,6 +23,8 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/global-setup.ts'],
           fileParallelism: false,
+          // A real browser on a busy machine of two cores may lose a key press; a second failure is a fault.
+          retry: 1,
           testTimeout: 60_000,
           hookTimeout: 120_000,
         },

@@ -33,6 +33,8 @@ const settled = () => app.page.getByTestId('headline').and(app.page.locator('[ar
 
 /** From the menus that a test can follow: without the pickers that a browser shows outside the page. */
 beforeEach(async () => {
+  // Listening from the start: asked for only with the key press, the browser may open its own chooser first.
+  app.page.on('filechooser', () => undefined);
   await app.page.addInitScript(() => {
     for (const picker of ['showOpenFilePicker', 'showSaveFilePicker']) Object.defineProperty(window, picker, { value: undefined });
   });
