@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { cableResistance } from '../../../core/rectifier/cable';
 import { cutInSpeed, openCircuitPeak, pathThreshold } from '../../../core/rectifier/open-circuit';
 import type { Bridge } from '../../../core/rectifier/steady-state';
 import { balancedSource } from './source';
@@ -32,11 +31,4 @@ test('current passes two diodes, or two for each bridge in series', () => {
 test('cut-in comes where the peak equals battery and thresholds', () => {
   expect(cutInSpeed(balancedSource('star', 3, { peak: 0.5 }), bridge('bridge'), 12.6)).toBeCloseTo(14 / (0.5 * Math.sqrt(3)), 2);
   expect(cutInSpeed(balancedSource('star', 3, { peak: 0 }), bridge('bridge'), 12.6)).toBeUndefined();
-});
-
-test('a direct-current cable counts there and back, an alternating-current one a line at a time', () => {
-  // 20 m of 10 mm² copper at 20 °C: 20/58/10 = 34.48 mΩ one way (IEC 60028).
-  const cable = { length: 20, section: 10e-6, metal: 'copper' } as const;
-  expect(cableResistance({ ...cable, side: 'ac' }, 20)).toEqual({ acLine: expect.closeTo(0.03448, 5) as number, dc: 0 });
-  expect(cableResistance({ ...cable, side: 'dc' }, 20)).toEqual({ acLine: 0, dc: expect.closeTo(0.06897, 5) as number });
 });
