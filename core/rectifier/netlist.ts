@@ -24,14 +24,15 @@ const num = (value: number) => value.toExponential(9);
  * @param title       First line. [-]
  * @returns           Netlist with a transient analysis of some tens of periods. [-]
  *
- * Each diode is a junction, a source for its threshold and a resistor for its slope. Vdc measures the direct current, V1a… the phases'.
+ * Each diode is a junction, a source for its threshold and a resistor for its slope. Vload measures the direct current, V1a… the phases'.
  *
  * Source    SPICE3 user's manual: SIN sources, K couplings.
  * Checked   tests/reference/spice.test.ts
  */
 export function netlist(source: Source, bridge: Bridge, dc: DcSide, shaftSpeed: number, title: string): string {
   const m = source.phaseEmf.length;
-  const frequency = (source.polePairs * shaftSpeed) / (2 * Math.PI);
+  // A machine at rest has no period of its own; any will do.
+  const frequency = (source.polePairs * shaftSpeed) / (2 * Math.PI) || 1;
   const lines = [
     `* ${title.replace(/[\r\n]+/g, ' ') || 'Untitled machine'}`,
     `* Shaft ${num((shaftSpeed * 30) / Math.PI)} rpm, ${num(frequency)} Hz, ${m} phase(s), ${source.connection}.`,
@@ -67,7 +68,7 @@ function phaseLines(
 ): string[] {
   const emf = phaseEmf[k];
   const name = k + 1;
-  const heard = orders.map((_, h) => h).filter((h) => harmonicPeak(emf, h) > 1e-7 * harmonicPeak(emf, 0));
+  const heard = orders.map((_, h) => h).filter((h) => h === 0 || harmonicPeak(emf, h) > 1e-7 * harmonicPeak(emf, 0));
   return [
     `V${name}a e${name}a p${name}m 0`,
     `R${name} p${name}l p${name}m ${num(resistance)}`,
