@@ -22,9 +22,10 @@ try {
     const tasks = await tasksOf(file);
     const rows = await measure(tasks);
     const width = Math.max(...tasks.map(({ name }) => name.length));
-    console.log(`\n${file.replace('.bench.ts', '').padEnd(width)}  median ms    95 % ms   runs`);
-    for (const { name, median, slow, runs, budgetMs, against, note } of rows) {
-      console.log(`${name.padEnd(width)}${median.toFixed(3).padStart(11)}${slow.toFixed(3).padStart(11)}${String(runs).padStart(7)}`);
+    console.log(`\n${file.replace('.bench.ts', '').padEnd(width)}    least ms  median ms    95 % ms   runs`);
+    for (const { name, least, median, slow, runs, budgetMs, against, note } of rows) {
+      const times = [least, median, slow].map((time) => time.toFixed(3).padStart(11));
+      console.log(`${name.padEnd(width)}${times.join('')}${String(runs).padStart(7)}`);
       if (against) console.log(`  ${(median / rows.find((row) => row.name === against).median).toFixed(0)} times as long as “${against}”`);
       if (note) console.log(`  ${await note()}`);
       if (median > budgetMs) console.log(`  over its budget of ${budgetMs} ms`);
@@ -64,6 +65,6 @@ async function measure(tasks) {
     }
   return timed.map(({ times, ...task }) => {
     times.sort((a, b) => a - b);
-    return { ...task, runs: times.length, median: times[times.length >> 1], slow: times[Math.floor(times.length * 0.95)] };
+    return { ...task, runs: times.length, least: times[0], median: times[times.length >> 1], slow: times[Math.floor(times.length * 0.95)] };
   });
 }

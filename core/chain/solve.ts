@@ -12,6 +12,7 @@ import { coilLimit } from '../heat/limits';
 import { magnetsStage } from '../magnets/stage';
 import { remanenceAt } from '../magnets/remanence';
 import type { Caution } from '../problem';
+import { cableCautions } from '../rectifier/cable';
 import { pathThreshold } from '../rectifier/open-circuit';
 import { siteCautions } from '../turbine/cautions';
 import { turbineStage } from '../turbine/stage';
@@ -100,6 +101,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
     ...siteCautions(site),
     ...heatCautions(ratedPoint.coilTemperature, limit),
     ...runawayCautions(match),
+    ...cableCautions(cable, ratedPoint.cableLoss, ratedPoint.dcWatts),
     ...(load.kind === 'battery' ? chargeCautions(load, ratedPoint.dcAmps) : []),
     ...controllerCautions(verdicts),
     ...(ratedMatch.state === 'stalled'

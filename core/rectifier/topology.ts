@@ -65,7 +65,7 @@ interface Ends {
   /** Rows of T. */
   rows: number[][];
   /** T i, the same as by `rows`. */
-  element(currents: readonly number[]): readonly number[];
+  element: (currents: readonly number[]) => readonly number[];
   /** AC lines an element stands for, and diodes its current passes. */
   lines: number;
   diodes: number;

@@ -6,18 +6,16 @@ import { demo } from './demo';
 /** One frame of a screen. [ms] */
 const FRAME = 16.7;
 
-/** Each step makes a design of its own; by the time one comes back the cache has forgotten it. */
+/** Edits in 20 steps, more than the cache keeps: each makes a design that it does not know, or no longer. */
+const STEPS = 20;
 const edits: Record<string, (design: Design, step: number) => Design> = {
-  turns: (d, step) => ({ ...d, winding: { ...d.winding, turns: d.winding.turns - 10 + (step % 20) } }),
-  wire: (d, step) => ({
-    ...d,
-    winding: { ...d.winding, wire: { ...d.winding.wire, conductorDiameter: d.winding.wire.conductorDiameter * (1 - (step % 20) / 200) } },
-  }),
-  load: (d, step) => ({
-    ...d,
-    load: d.load.kind === 'battery' ? { ...d.load, voltage: d.load.voltage * (1 + (step % 20) / 400) } : d.load,
-  }),
-  gap: (d, step) => ({ ...d, discs: { ...d.discs, runningClearance: d.discs.runningClearance * (1 + (step % 20) / 100) } }),
+  turns: (d, step) => ({ ...d, winding: { ...d.winding, turns: d.winding.turns + step } }),
+  wire: ({ winding, ...d }, step) => {
+    const conductorDiameter = winding.wire.conductorDiameter * (1 - step / 200);
+    return { ...d, winding: { ...winding, wire: { ...winding.wire, conductorDiameter } } };
+  },
+  load: (d, step) => ({ ...d, load: d.load.kind === 'battery' ? { ...d.load, voltage: d.load.voltage * (1 + step / 400) } : d.load }),
+  gap: (d, step) => ({ ...d, discs: { ...d.discs, runningClearance: d.discs.runningClearance * (1 + step / 100) } }),
 };
 
 /** A warm solver, asked each time for a design it does not know: what one keystroke costs. */
@@ -26,7 +24,7 @@ function edited(name: string, edit: keyof typeof edits) {
   const cache = createStageCache();
   solve(design, cache);
   let step = 0;
-  const run = () => solve(edits[edit](design, ++step), cache);
+  const run = () => solve(edits[edit](design, 1 + (step++ % STEPS)), cache);
   const note = () => {
     const before = { ...cache.worked };
     run();

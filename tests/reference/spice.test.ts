@@ -15,6 +15,9 @@ interface Measured {
   dcSquare: number;
   /** Of each phase. [A²] */
   phaseSquares: number[];
+  /** Over all diodes together. [A, A²] */
+  diodeAmps: number;
+  diodeSquare: number;
 }
 
 /** Means over the printed periods, trapezoid over the simulator's own steps. */
@@ -35,10 +38,15 @@ async function simulated(text: string, phases: number): Promise<Measured> {
   };
   const direct = column('i(vload)');
   const square = (x: number) => x * x;
+  const diodes = result.data.filter(({ name }) => /^i\(vt/i.test(name)).map(({ values }) => values as number[]);
+  const overDiodes = (f: (x: number) => number) => diodes.reduce((sum, values) => sum + mean(values, f), 0);
+  expect(diodes.length).toBeGreaterThanOrEqual(4);
   return {
     dcAmps: mean(direct, (x) => x),
     dcSquare: mean(direct, square),
     phaseSquares: Array.from({ length: phases }, (_, k) => mean(column(`i(v${k + 1}a)`), square)),
+    diodeAmps: overDiodes((x) => x),
+    diodeSquare: overDiodes(square),
   };
 }
 
@@ -93,17 +101,19 @@ const cases: { name: string; source: Source; arrangement: Bridge['arrangement'];
 ];
 
 test.each(cases)(
-  '$name: 0.5 % on direct current, 1 % on copper loss and output',
+  '$name: 0.5 % on direct current, 1 % on copper loss, diode loss and output',
   { timeout: 30_000 },
   async ({ name, source, arrangement, dc, speed }) => {
     const bridge: Bridge = { arrangement, ...diode };
     const ours = steadyState(source, bridge, dc, speed);
     const theirs = await simulated(netlist(source, bridge, dc, speed, name), source.phaseEmf.length);
     const copperLoss = theirs.phaseSquares.reduce((sum, x) => sum + x * source.resistance, 0);
+    const diodeLoss = diode.threshold * theirs.diodeAmps + diode.slope * theirs.diodeSquare;
     const dcWatts = dc.emf * theirs.dcAmps + dc.resistance * theirs.dcSquare;
     expect(theirs.dcAmps).toBeGreaterThan(0.05);
     expect(Math.abs(ours.dcAmps / theirs.dcAmps - 1)).toBeLessThan(0.005);
     expect(Math.abs(ours.copperLoss / copperLoss - 1)).toBeLessThan(0.01);
+    expect(Math.abs(ours.diodeLoss / diodeLoss - 1)).toBeLessThan(0.01);
     expect(Math.abs(ours.dcWatts / dcWatts - 1)).toBeLessThan(0.01);
   },
 );
