@@ -1,6 +1,6 @@
 export type { Caution, Problem, Working } from './problem';
 export type { EntryMeta } from './entries';
-export { entryQuantities, resultQuantities } from './quantities';
+export { choiceWord, entryQuantities, quantityAt, resultQuantities, stageQuantities } from './quantities';
 export type { EntryPath, Quantity, ResultPath, UnitKind } from './quantities';
 export type { Design } from './design/schema';
 export type { Reading } from './design/readings';

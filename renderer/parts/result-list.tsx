@@ -4,6 +4,7 @@ import type { Results } from '../../core';
 import { valueAt } from '../path';
 import { formatDifference, shown } from '../units';
 import { quantityAt } from '../words';
+import { MathSymbol } from './math-symbol';
 import { useUnits } from './unit-preferences';
 
 interface Props {
@@ -57,11 +58,7 @@ function Row({ path, results, baseline, onOpen }: { path: string; results: Resul
     <>
       <span>
         {quantity.label}
-        {quantity.symbol && (
-          <Box component="i" aria-hidden sx={{ ml: 0.75, color: 'text.secondary', fontFamily: 'Georgia, serif' }}>
-            {quantity.symbol}
-          </Box>
-        )}
+        {quantity.symbol && <MathSymbol of={quantity.symbol} />}
       </span>
       <Box component="span" sx={{ color: 'primary.main', fontSize: 12 }}>
         {moved !== null && formatDifference(moved, quantity.unit, units)}
