@@ -87,6 +87,12 @@ export const entryQuantities = {
   'discs.backing': q('Backing', 'word', 'What stands behind the magnets: nothing magnetic (wood, plastic, resin) or a steel plate'),
   'discs.backing.thickness': q('Plate thickness', 'length', 'Thickness of the steel behind the magnets', 't_p'),
   'discs.runningClearance': q('Running clearance', 'length', 'Free air between magnet face and winding, each side', 'c'),
+  'discs.misalignment': q(
+    'Misalignment of the discs',
+    'angle',
+    'Angle by which one disc’s magnets stand off those facing them; 0 or empty where they are in line',
+    'δ',
+  ),
 
   'winding.layout': q(
     'Layout',

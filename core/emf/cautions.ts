@@ -6,6 +6,9 @@ import { combined, rms } from './waveform';
 /** Below such a share of the phase's EMF a stray EMF round a closed loop is within what hand winding gives anyway. */
 const STRAY = 0.01;
 const GRAVE = 0.1;
+/** Beyond such a share of the volts misaligned discs are worth setting right. */
+const COSTLY = 0.02;
+const WORTH_TELLING = 0.0005;
 const AT_1000_RPM = (1000 * 2 * Math.PI) / 60;
 
 /** At 20 °C. [Ω] */
@@ -71,6 +74,22 @@ function stackCautions({ layout }: WindingSection, phaseEmf: PhaseEmf[]): Cautio
       message:
         `Rings nearer the magnets have more volts: ${volts(greatest)} against ${volts(least)}. ` +
         `The weaker phase carries less; thinner copper or interleaved legs even them out.`,
+    },
+  ];
+}
+
+/** Volts that turning one disc against the other costs: phase EMF as it is and as discs in line would give it. [V·s/rad] */
+export function misalignmentCautions(angle: number, polePairs: number, phase: number, inLine: number): Caution[] {
+  const lost = inLine > 0 ? 1 - phase / inLine : 0;
+  if (lost < WORTH_TELLING) return [];
+  const degrees = (radians: number) => `${((radians * 180) / Math.PI).toPrecision(2)}°`;
+  return [
+    {
+      severity: lost > COSTLY ? 'warning' : 'note',
+      where: 'discs.misalignment',
+      message:
+        `The discs stand ${degrees(angle)} off each other, ${degrees(polePairs * angle)} electrical. That costs each phase ${volts(inLine - phase)}, ` +
+        `${(100 * lost).toPrecision(2)} % of what they give in line. Turn one disc back until their magnets face each other.`,
     },
   ];
 }

@@ -33,7 +33,7 @@ function meanOverHeight({ bz, heights }: GapSpectrum, { height, thickness }: Sec
 /**
  * Flux linkage of one turn, averaged over the leg's section, as harmonics of the shaft's electrical angle: Λ(α) = Σ λ_n cos(n p α).
  *
- * @param spectrum  Gap field over the copper. [T]
+ * @param spectrum  Gap field over the copper, of discs in line. [T]
  * @param edgesAt   Straight edges of the turn at an offset. [m]
  * @param section   Leg width, height, thickness. [m]
  * @returns         λ_n in the order of `spectrum.orders`. [Wb]

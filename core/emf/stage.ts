@@ -1,4 +1,5 @@
 import type { BodyStack } from '../field/images';
+import { misalignmentShares } from '../field/harmonics';
 import type { GapSpectrum } from '../field/stage';
 import type { Caution } from '../problem';
 import { layoutModel } from '../winding/layouts';
@@ -6,7 +7,7 @@ import type { WindingSection } from '../winding/section';
 import type { WindingResult } from '../winding/stage';
 import type { WireResult } from '../wire/stage';
 import { imageLifts, imagesInductance, mutualInductance, passingDistance, selfInductance, type Bundle } from './bundle';
-import { emfCautions, type LoopResistances } from './cautions';
+import { emfCautions, type LoopResistances, misalignmentCautions } from './cautions';
 import { turnLinkage } from './linkage';
 import { coilEmf, combined, distortion, harmonicPeak, rms, valueAt } from './waveform';
 
@@ -49,21 +50,33 @@ export interface LinkageShape {
   orders: number[];
   /** λ_n of each coil as if it lay on +x. [Wb] */
   linkage: number[][];
+  /** Only where the discs are misaligned by δ: the part of each coil in quadrature, and the linkage that discs in line would give. [rad, Wb] */
+  misaligned?: { angle: number; skew: number[][]; inLine: number[][] };
 }
 
 /** Linkage of every coil, one integration for each height at which coils lie. */
 export function linkageShape({ layout, thickness }: WindingSection, { coils }: WindingResult, spectrum: GapSpectrum): LinkageShape {
   const model = layoutModel(layout);
-  const atHeight = new Map<number, number[]>();
-  const linkageAt = (height: number) => {
-    const known = atHeight.get(height);
-    if (known) return known;
-    const edgesAt = (offset: number) => model.fluxEdges(layout, spectrum.poles, offset);
-    const made = turnLinkage(spectrum, edgesAt, { legWidth: layout.legWidth, height, thickness });
-    atHeight.set(height, made);
-    return made;
+  const edgesAt = (offset: number) => model.fluxEdges(layout, spectrum.poles, offset);
+  const linkageOf = (bz: GapSpectrum['bz'], shares?: number[]) => {
+    const atHeight = new Map<number, number[]>();
+    return coils.map(({ height }) => {
+      const made = atHeight.get(height) ?? turnLinkage({ ...spectrum, bz }, edgesAt, { legWidth: layout.legWidth, height, thickness });
+      atHeight.set(height, made);
+      return shares ? made.map((l, h) => l * shares[h]) : made;
+    });
   };
-  return { polePairs: spectrum.poles / 2, orders: spectrum.orders, linkage: coils.map(({ height }) => linkageAt(height)) };
+  const { poles, orders, misaligned } = spectrum;
+  const inLine = linkageOf(spectrum.bz);
+  if (!misaligned) return { polePairs: poles / 2, orders, linkage: inLine };
+  const { both, difference } = misalignmentShares(spectrum);
+  const linkage = inLine.map((coil) => coil.map((l, h) => l * both[h]));
+  return {
+    polePairs: poles / 2,
+    orders,
+    linkage,
+    misaligned: { angle: misaligned.angle, skew: linkageOf(misaligned.dz, difference), inLine },
+  };
 }
 
 /** Where the steel begins, below and above the winding's middle; infinite where there is none. [m] */
@@ -113,17 +126,22 @@ export function inductanceShape(winding: WindingSection, poles: number, result: 
 export function emfFromShape(
   winding: WindingSection,
   result: WindingResult,
-  { polePairs, orders, linkage }: LinkageShape,
+  { polePairs, orders, linkage, misaligned }: LinkageShape,
   perTurn: number[][],
   wire?: WireResult,
 ): EmfResult {
   const { coils } = result;
   const { turns, phases, parallelPaths, connection } = winding;
-  const coilEmfs = coils.map((coil, i) => coilEmf(linkage[i], orders, polePairs, coil.angle, turns));
+  const coilEmfs = coils.map((coil, i) => coilEmf(linkage[i], orders, polePairs, coil.angle, turns, misaligned?.skew[i]));
   const sharesOf = (phase: number, paths: number, only?: number) =>
     coils.map((coil) => (coil.phase === phase && (only ?? coil.path) === coil.path ? coil.direction / paths : 0));
   const shares = Array.from({ length: phases }, (_, j) => sharesOf(j + 1, parallelPaths));
   const phaseEmf = shares.map((weights) => combined(coilEmfs, weights));
+  const phaseOf = (other: number[][]) =>
+    combined(
+      coils.map((coil, i) => coilEmf(other[i], orders, polePairs, coil.angle, turns)),
+      shares[0],
+    );
   const departures = phaseEmf.flatMap((phase, j) =>
     Array.from({ length: parallelPaths }, (_, k) => {
       const path = combined(coilEmfs, sharesOf(j + 1, 1, k + 1));
@@ -154,7 +172,10 @@ export function emfFromShape(
     coilInductance: turns ** 2 * perTurn[0][0],
     phaseInductance: inductance[0][0],
     circulating: Math.max(...departures),
-    cautions: emfCautions(winding, phaseEmf, departures, wire && loopResistances(wire, result)),
+    cautions: [
+      ...emfCautions(winding, phaseEmf, departures, wire && loopResistances(wire, result)),
+      ...(misaligned ? misalignmentCautions(misaligned.angle, polePairs, rms(phaseEmf[0]), rms(phaseOf(misaligned.inLine))) : []),
+    ],
   };
 }
 

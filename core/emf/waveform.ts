@@ -8,19 +8,32 @@ import type { PhaseEmf } from './stage';
  * @param polePairs  p. [-]
  * @param angle      Mechanical angle of the coil, β. [rad]
  * @param turns      N. [-]
+ * @param skew       μ_n, the part in quadrature that misaligned discs give a coil off their mid-plane. [Wb]
  * @returns          Cosine and sine parts over the electrical angle of the shaft. [V·s/rad]
  *
- *   Λ = N Σ λ_n cos[n p (α − β)],  e = −dΛ/dt = ω N Σ n p λ_n sin[n p (α − β)]
+ *   Λ = N Σ λ_n cos[n p (α − β)] − μ_n sin[n p (α − β)],  e = −dΛ/dt = ω N Σ n p (λ_n sin[n p (α − β)] + μ_n cos[n p (α − β)])
  *
  * Source    Faraday's law.
  * Checked   tests/laws/emf.test.ts
  */
-export function coilEmf(linkage: readonly number[], orders: readonly number[], polePairs: number, angle: number, turns: number): PhaseEmf {
-  const peak = linkage.map((l, h) => turns * orders[h] * polePairs * l);
-  return {
-    cos: peak.map((e, h) => -e * Math.sin(orders[h] * polePairs * angle)),
-    sin: peak.map((e, h) => e * Math.cos(orders[h] * polePairs * angle)),
-  };
+export function coilEmf(
+  linkage: readonly number[],
+  orders: readonly number[],
+  polePairs: number,
+  angle: number,
+  turns: number,
+  skew?: readonly number[],
+): PhaseEmf {
+  const cos: number[] = [];
+  const sin: number[] = [];
+  orders.forEach((n, h) => {
+    const [c, s] = [Math.cos(n * polePairs * angle), Math.sin(n * polePairs * angle)];
+    const along = turns * n * polePairs * linkage[h];
+    const across = skew ? turns * n * polePairs * skew[h] : 0;
+    cos.push(across * c - along * s);
+    sin.push(along * c + across * s);
+  });
+  return { cos, sin };
 }
 
 /**

@@ -40,6 +40,20 @@ export function discCautions(shape: MagnetShape, discs: DiscsSection): Caution[]
       message: `The pitch radius of ${millimetres(discs.pitchRadius)} lies outside the sectors, which reach from ${millimetres(inner)} to ${millimetres(outer)}; results “at pitch radius” then mean little.`,
     });
   }
+  const { misalignment = 0 } = discs;
+  if (misalignment > 0 && discs.arrangement !== 'facing-pair') {
+    cautions.push({
+      severity: 'note',
+      where: 'discs.misalignment',
+      message: 'Only two facing discs can be misaligned; with one disc this angle is left out of account.',
+    });
+  } else if (misalignment > pitch / 2) {
+    cautions.push({
+      severity: 'danger',
+      where: 'discs.misalignment',
+      message: `Magnets ${degrees(misalignment)} off those they face stand nearer the next ones, ${degrees(pitch)} on, which are of the other pole: the discs push each other off. Enter at most ${degrees(pitch / 2)}.`,
+    });
+  }
   if (discs.arrangement === 'single-with-return') {
     cautions.push({
       severity: 'warning',

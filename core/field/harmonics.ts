@@ -3,10 +3,13 @@ import type { GapSpectrum } from './stage';
 
 /** Reads the spectrum at any radius and height in the winding's region. */
 export interface SpectrumReader {
-  /** Every b_n of B_z at r and z, in the order of `spectrum.orders`. [T] */
+  /** Cosine part of every harmonic of B_z at r and z, in the order of `spectrum.orders`. [T] */
   bz(r: number, z: number): Float64Array;
-  /** Every b_n of B_θ. [T] */
+  /** Sine part of every harmonic of B_θ. [T] */
   bTheta(r: number, z: number): Float64Array;
+  /** Sine part of B_z and cosine part of B_θ: nothing but where the discs are misaligned. [T] */
+  bzSine?(r: number, z: number): Float64Array;
+  bThetaCosine?(r: number, z: number): Float64Array;
 }
 
 /** Heights kept ready at once. */
@@ -30,7 +33,8 @@ export function spectrumReader(spectrum: GapSpectrum): SpectrumReader {
   let lastRadius = NaN;
   let across: number[] = [];
 
-  const reader = (table: number[][][]) => {
+  /** `shares` is what each order counts for. */
+  const reader = (table: number[][][], shares?: readonly number[]) => {
     /** Harmonics at one height, by radius and order: whoever integrates comes back to the same few heights again and again. */
     const levels = new Map<number, Float64Array>();
     const level = (z: number) => {
@@ -39,7 +43,10 @@ export function spectrumReader(spectrum: GapSpectrum): SpectrumReader {
       const along = interpolationCoefficients(heights, z, heightWeights);
       const made = new Float64Array(radii.length * orders);
       for (let h = 0; h < orders; h++)
-        for (let k = 0; k < heights.length; k++) for (let i = 0; i < radii.length; i++) made[i * orders + h] += along[k] * table[h][k][i];
+        for (let k = 0; k < heights.length; k++) {
+          const share = along[k] * (shares ? shares[h] : 1);
+          for (let i = 0; i < radii.length; i++) made[i * orders + h] += share * table[h][k][i];
+        }
       if (levels.size >= MOST_LEVELS) levels.clear();
       levels.set(z, made);
       return made;
@@ -59,7 +66,32 @@ export function spectrumReader(spectrum: GapSpectrum): SpectrumReader {
       return sum;
     };
   };
-  return { bz: reader(spectrum.bz), bTheta: reader(spectrum.bTheta) };
+  const { misaligned } = spectrum;
+  if (!misaligned) return { bz: reader(spectrum.bz), bTheta: reader(spectrum.bTheta) };
+  const { both, difference } = misalignmentShares(spectrum);
+  return {
+    bz: reader(spectrum.bz, both),
+    bTheta: reader(spectrum.bTheta, both),
+    bzSine: reader(misaligned.dz, difference),
+    bThetaCosine: reader(
+      misaligned.dTheta,
+      difference.map((share) => -share),
+    ),
+  };
+}
+
+/**
+ * What is left of each harmonic of two discs turned against each other, and what each takes of their difference: cos n p δ/2 and sin n p δ/2.
+ *
+ * @param spectrum  Spectrum with its misalignment, δ. [rad]
+ * @returns         By order. [-]
+ *
+ * Source    shift theorem of the Fourier series.
+ * Checked   tests/core/field/misalignment.test.ts
+ */
+export function misalignmentShares({ poles, orders, misaligned }: GapSpectrum): { both: number[]; difference: number[] } {
+  const turns = orders.map((n) => (n * poles * (misaligned?.angle ?? 0)) / 4);
+  return { both: turns.map(Math.cos), difference: turns.map(Math.sin) };
 }
 
 /**

@@ -4,6 +4,8 @@ import type { DiscsSection } from './section';
 export interface Body {
   zCentre: number;
   axial: number;
+  /** Of the upper disc's magnets, not the lower's; tells only where the two are turned against each other. */
+  upper?: boolean;
 }
 
 /** All bodies that make the field, in sets from the nearest outwards: the magnets themselves are the first. */
@@ -28,7 +30,7 @@ export interface BodyStack {
  * @param steel          Whether steel lies behind the magnets. [-]
  * @param gapLength      Gap, g; the winding's middle is z = 0. [m]
  * @param magnetHeight   Height of a magnet, h. [m]
- * @returns              Bodies in sets, heights and places in m.
+ * @returns              Bodies in sets, heights and places in m; which disc each belongs to.
  *
  * Valid     plates much wider than a pole pitch, touching the magnets, unsaturated (saturation.ts corrects).
  * Source    method of images, Jackson 1999, *Classical Electrodynamics*, §5.11 (from memory).
@@ -38,13 +40,16 @@ export function bodyStack(arrangement: DiscsSection['arrangement'], steel: boole
   const face = gapLength / 2;
   const back = face + magnetHeight;
   const own: Body = steel ? { zCentre: -back, axial: 2 * magnetHeight } : { zCentre: -(face + magnetHeight / 2), axial: magnetHeight };
-  const at = (zCentre: number): Body => ({ zCentre, axial: own.axial });
+  const at = (zCentre: number, upper?: boolean): Body => ({ zCentre, axial: own.axial, ...(upper && { upper }) });
   const first = (bodies: Body[]) => (k: number) => (k === 0 ? bodies : []);
   const steelBelow = steel ? -back : -Infinity;
 
   if (arrangement === 'facing-pair') {
     return {
-      set: steel ? (k) => [at(-(2 * k + 1) * back), at((2 * k + 1) * back)] : first([own, at(-own.zCentre)]),
+      // A disc's images stand across the other's plate and its own in turn.
+      set: steel
+        ? (k) => [at(-(2 * k + 1) * back, k % 2 === 1), at((2 * k + 1) * back, k % 2 === 0)]
+        : first([own, at(-own.zCentre, true)]),
       symmetric: true,
       steelBelow,
       steelAbove: -steelBelow,

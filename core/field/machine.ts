@@ -14,7 +14,7 @@ export interface CorrectedMachine {
   saturation: number;
   /** Mean flux density across the plate between two poles [T] and the thickness that would carry it at 1.6 T [m]; steel only. */
   plate?: { fluxDensity: number; thicknessNeeded: number };
-  /** b_1, b_3 … at pitch radius and mid-plane, corrected. [T] */
+  /** b_1, b_3 … at pitch radius and mid-plane, corrected, as they are with the discs in line. [T] */
   harmonics: number[];
 }
 
@@ -28,7 +28,7 @@ export interface CorrectedMachine {
  * @param gapLength           Gap. [m]
  * @returns                   Source and factors. [-]
  *
- * Omits     that the two corrections differ a little from place to place and order to order; saturation of a return plate.
+ * Omits     that the two corrections differ a little from place to place and order to order, and with the discs' misalignment; saturation of a return plate.
  * Source    images.ts, recoil.ts, plate.ts. The plate's flux is that of the unrolled machine scaled to the real fundamental.
  * Checked   tests/reference/field-iron.test.ts
  */

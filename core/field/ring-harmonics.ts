@@ -102,12 +102,20 @@ export function smoothSampling(samples: number, harmonics: number): Sampling {
  * @param magnets   Numbers of the magnets, counted from the one on +x. [-]
  * @param sampling  Where to sample. [-]
  * @param grid      Where to add. [T]
+ * @param lower     What the lower disc's bodies count for: −1 for the difference of the discs. [-]
  *
  * Valid     once every magnet of a body has been added with the same number of harmonics; a part alone has not the symmetry that the sampling rests on.
  * Source    superposition.
  * Checked   tests/reference/field-rotors.test.ts
  */
-export function addHarmonics(source: FieldSource, bodies: Body[], magnets: number[], sampling: Sampling, grid: HarmonicGrid): void {
+export function addHarmonics(
+  source: FieldSource,
+  bodies: Body[],
+  magnets: number[],
+  sampling: Sampling,
+  grid: HarmonicGrid,
+  lower = 1,
+): void {
   const { radii, heights } = grid;
   const { poles, offset, remanence } = source;
   const { electrical, cosine, sine } = sampling;
@@ -115,6 +123,7 @@ export function addHarmonics(source: FieldSource, bodies: Body[], magnets: numbe
   const samples = electrical.length;
   const local = new Float64Array(3);
   const fields = bodies.map((body) => source.fieldOf(body.axial));
+  const shares = bodies.map((body) => (body.upper ? 1 : lower));
   const cosines = new Float64Array(magnets.length);
   const sines = new Float64Array(magnets.length);
   for (let j = 0; j < samples; j++) {
@@ -132,7 +141,7 @@ export function addHarmonics(source: FieldSource, bodies: Body[], magnets: numbe
         const c = cosines[m];
         const s = sines[m];
         local[0] = local[1] = local[2] = 0;
-        for (let b = 0; b < bodies.length; b++) fields[b](r * c - offset, r * s, z - bodies[b].zCentre, 1, local);
+        for (let b = 0; b < bodies.length; b++) fields[b](r * c - offset, r * s, z - bodies[b].zCentre, shares[b], local);
         const sign = magnets[m] % 2 === 0 ? remanence : -remanence;
         bz += sign * local[2];
         bTheta += sign * (local[1] * c - local[0] * s);

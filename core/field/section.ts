@@ -10,6 +10,7 @@ export const discsSection = z.strictObject({
     z.strictObject({ kind: z.literal('steel'), thickness: quantity({ min: 0.5e-3, max: 0.05, default: 0.008 }) }),
   ]),
   runningClearance: quantity({ min: 0.1e-3, max: 0.02, default: 0.0015 }),
+  misalignment: quantity({ min: 0, max: 0.8, default: 0 }).optional(),
 });
 
 export type DiscsSection = z.infer<typeof discsSection>;

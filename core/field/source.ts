@@ -13,6 +13,15 @@ export interface FieldSource {
   /** Distance of a magnet's origin from the axle; 0 for shapes drawn about the axle. [m] */
   offset: number;
   pitchRadius: number;
+  /** Angle between the two discs' magnets: the upper is turned by half of it, the lower by half of it the other way. [rad] */
+  misalignment: number;
+}
+
+/** A body with its field and the directions in which its magnets stand. */
+interface Placed {
+  into: FieldInto;
+  zCentre: number;
+  places: { cosines: number[]; sines: number[] };
 }
 
 /** The most sets of images taken; a stack that has not settled by then is shorter than a pole and far outside what can be built. */
@@ -41,6 +50,7 @@ export function fieldSource(shape: MagnetShape, remanence: number, discs: DiscsS
     poles: discs.poles,
     offset: model.onAxle ? 0 : discs.pitchRadius,
     pitchRadius: discs.pitchRadius,
+    misalignment: discs.arrangement === 'facing-pair' ? (discs.misalignment ?? 0) : 0,
   };
 }
 
@@ -48,19 +58,23 @@ export function fieldSource(shape: MagnetShape, remanence: number, discs: DiscsS
  * Flux density anywhere in front of the steel, by direct sum over all magnets and images.
  *
  * @param source  Magnets and images. [-]
- * @returns       Function of x, y, z (axle z, winding's middle z = 0, magnet 0 on +x with its polarisation along +z). [m] → [T]
+ * @returns       Function of x, y, z (axle z, winding's middle z = 0, magnet 0 on +x with its polarisation along +z; where the discs are misaligned, +x is
+ *                halfway between their magnets 0). [m] → [T]
  *
  * Omits     leakage behind steel: zero is returned there.
  * Source    superposition.
  * Checked   tests/reference/field-rotors.test.ts
  */
 export function directField(source: FieldSource): FieldFunction {
-  const { poles, offset, remanence, stack } = source;
-  const angles = Array.from({ length: poles }, (_, m) => (2 * Math.PI * m) / poles);
-  const cosines = angles.map(Math.cos);
-  const sines = angles.map(Math.sin);
+  const { poles, offset, remanence, stack, misalignment } = source;
+  const disc = (turn: number) => {
+    const angles = Array.from({ length: poles }, (_, m) => (2 * Math.PI * m) / poles + turn);
+    return { cosines: angles.map(Math.cos), sines: angles.map(Math.sin) };
+  };
+  const [lower, inLine, upper] = [-misalignment / 2, 0, misalignment / 2].map(disc);
   const local = new Float64Array(3);
-  const add = (into: FieldInto, zCentre: number, x: number, y: number, z: number, out: [number, number, number]) => {
+  const add = ({ into, zCentre, places }: Placed, x: number, y: number, z: number, out: [number, number, number]) => {
+    const { cosines, sines } = places;
     for (let m = 0; m < poles; m++) {
       local.fill(0);
       into(x * cosines[m] + y * sines[m] - offset, y * cosines[m] - x * sines[m], z - zCentre, m % 2 === 0 ? remanence : -remanence, local);
@@ -69,20 +83,22 @@ export function directField(source: FieldSource): FieldFunction {
       out[2] += local[2];
     }
   };
-  // How many images count is settled once, under a magnet.
-  const bodies: { into: FieldInto; zCentre: number }[] = [];
+  // How many images count is settled once, under a magnet, with the discs in line.
+  const bodies: Placed[] = [];
   const sum: [number, number, number] = [0, 0, 0];
   for (let k = 0; k < MOST_SETS; k++) {
-    const set = stack.set(k).map(({ zCentre, axial }) => ({ into: source.fieldOf(axial), zCentre }));
+    const set = stack
+      .set(k)
+      .map((body): Placed => ({ into: source.fieldOf(body.axial), zCentre: body.zCentre, places: body.upper ? upper : lower }));
     const before = sum[2];
-    for (const { into, zCentre } of set) add(into, zCentre, source.pitchRadius, 0, 0, sum);
+    for (const body of set) add({ ...body, places: inLine }, source.pitchRadius, 0, 0, sum);
     bodies.push(...set);
     if (set.length === 0 || (k > 0 && Math.abs(sum[2] - before) <= IMAGE_TOLERANCE * Math.abs(sum[2]))) break;
   }
   return (x, y, z) => {
     const out: [number, number, number] = [0, 0, 0];
     if (z < stack.steelBelow || z > stack.steelAbove) return out;
-    for (const { into, zCentre } of bodies) add(into, zCentre, x, y, z, out);
+    for (const body of bodies) add(body, x, y, z, out);
     return out;
   };
 }

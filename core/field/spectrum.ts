@@ -54,6 +54,9 @@ function smoothNodes(distance: number, half: number, share: number): number {
   return Math.min(16, Math.max(2, 1 + Math.ceil(digits / Math.asinh(distance / half))));
 }
 
+/** What the lower disc counts for: 1 in the field of both, −1 in their difference. */
+type Lower = 1 | -1;
+
 /** At which distance the grid's own number of orders is needed, and how many radii are needed at a distance. */
 type Fineness = Pick<ReturnType<typeof resolution>, 'nearest' | 'radiiFrom'>;
 
@@ -61,7 +64,8 @@ type Fineness = Pick<ReturnType<typeof resolution>, 'nearest' | 'radiiFrom'>;
  * The magnets themselves, body by body and height by height: the three nearest on the grid's own radii with as many samples as their distance asks for,
  * the rest, which are smooth there, on a coarse grid.
  */
-function addMagnets(source: FieldSource, region: Box, grid: HarmonicGrid, smooth: HarmonicGrid, { nearest, radiiFrom }: Fineness): void {
+function addMagnets(source: FieldSource, region: Box, grid: HarmonicGrid, smooth: HarmonicGrid, fineness: Fineness, lower: Lower): void {
+  const { nearest, radiiFrom } = fineness;
   const { poles, stack } = source;
   const rest = Array.from({ length: poles - 3 }, (_, i) => i + 2);
   grid.heights.forEach((z, row) => {
@@ -74,17 +78,17 @@ function addMagnets(source: FieldSource, region: Box, grid: HarmonicGrid, smooth
       const harmonics = Math.min(grid.harmonics, Math.ceil(grid.harmonics * ease) + 3);
       const level = [z];
       const close = emptyGrid(radii, level, harmonics);
-      addHarmonics(source, [body], [-1, 0, 1], quarterSampling(harmonics), close);
+      addHarmonics(source, [body], [-1, 0, 1], quarterSampling(harmonics), close, lower);
       addInterpolated(close, grid, level, row);
       const far = emptyGrid(smooth.radii, level, harmonics);
-      addHarmonics(source, [body], rest, smoothSampling(4, harmonics), far);
+      addHarmonics(source, [body], rest, smoothSampling(4, harmonics), far, lower);
       addInterpolated(far, smooth, level, row);
     }
   });
 }
 
 /** Images, set by set until the last no longer counts. The farther, the smoother: few orders and few nodes. */
-function addImages(source: FieldSource, region: Box, smooth: HarmonicGrid, peak: number): void {
+function addImages(source: FieldSource, region: Box, smooth: HarmonicGrid, peak: number, lower: Lower): void {
   const { poles, pitchRadius, stack } = source;
   const halfSpan = (region.outerRadius - region.innerRadius) / 2;
   const decay = poles / 2 / pitchRadius;
@@ -99,13 +103,20 @@ function addImages(source: FieldSource, region: Box, smooth: HarmonicGrid, peak:
     const levels = chebyshevNodes(smoothNodes(distance, top, share), -top, top);
     const kept = stack.symmetric ? levels.slice(Math.floor(levels.length / 2)) : levels;
     const part = emptyGrid(chebyshevNodes(smoothNodes(distance, halfSpan, share), region.innerRadius, region.outerRadius), kept, orders);
-    addHarmonics(source, bodies, all, quarterSampling(orders), part);
-    if (addInterpolated(stack.symmetric ? mirrored(part, levels) : part, smooth) < IMAGE_TOLERANCE * peak) return;
+    addHarmonics(source, bodies, all, quarterSampling(orders), part, lower);
+    if (addInterpolated(stack.symmetric ? mirrored(part, levels, lower) : part, smooth) < IMAGE_TOLERANCE * peak) return;
   }
 }
 
-/** Harmonics of the whole machine on the grid's nodes. */
-function machineHarmonics(source: FieldSource, region: Box, grid: HarmonicGrid, peak: number, fineness: Fineness): HarmonicGrid {
+/** Harmonics of the whole machine, its discs in line, or of the difference of its discs, on the grid's nodes. */
+function machineHarmonics(
+  source: FieldSource,
+  region: Box,
+  grid: HarmonicGrid,
+  peak: number,
+  fineness: Fineness,
+  lower: Lower = 1,
+): HarmonicGrid {
   const neighbour = 2 * source.pitchRadius * Math.sin((1.25 * Math.PI) / source.poles);
   const radii = chebyshevNodes(
     smoothNodes(neighbour, (region.outerRadius - region.innerRadius) / 2, 0.2),
@@ -113,14 +124,14 @@ function machineHarmonics(source: FieldSource, region: Box, grid: HarmonicGrid, 
     region.outerRadius,
   );
   const smooth = emptyGrid(radii, grid.heights, grid.harmonics);
-  addMagnets(source, region, grid, smooth, fineness);
-  addImages(source, region, smooth, peak);
+  addMagnets(source, region, grid, smooth, fineness, lower);
+  addImages(source, region, smooth, peak, lower);
   addInterpolated(smooth, grid);
   return grid;
 }
 
-/** Completes a grid kept for z ≥ 0 only: B_z is even in z, B_θ odd. */
-function mirrored(half: HarmonicGrid, heights: number[]): HarmonicGrid {
+/** Completes a grid kept for z ≥ 0 only: B_z is even in z, B_θ odd; of the difference of the discs B_z is odd, B_θ even. */
+function mirrored(half: HarmonicGrid, heights: number[], lower: Lower): HarmonicGrid {
   const nr = half.radii.length;
   const nz = half.heights.length;
   const whole = emptyGrid(half.radii, heights, half.harmonics);
@@ -130,8 +141,8 @@ function mirrored(half: HarmonicGrid, heights: number[]): HarmonicGrid {
       const from = (h * nz + (below ? nz - 1 - z : z - (heights.length - nz))) * nr;
       const to = (h * heights.length + z) * nr;
       for (let r = 0; r < nr; r++) {
-        whole.bz[to + r] = half.bz[from + r];
-        whole.bTheta[to + r] = below ? -half.bTheta[from + r] : half.bTheta[from + r];
+        whole.bz[to + r] = below ? lower * half.bz[from + r] : half.bz[from + r];
+        whole.bTheta[to + r] = below ? -lower * half.bTheta[from + r] : half.bTheta[from + r];
       }
     }
   }
@@ -157,8 +168,10 @@ export function gapSpectrum(source: FieldSource, region: Box, peak: number): Gap
   const heights = chebyshevNodes(count.heights, -region.halfHeight, region.halfHeight);
   const { symmetric } = source.stack;
   const kept = symmetric ? heights.slice(Math.floor(heights.length / 2)) : heights;
-  const half = machineHarmonics(source, region, emptyGrid(radii, kept, count.harmonics), Math.abs(peak), count);
-  const grid = symmetric ? mirrored(half, heights) : half;
+  const gridOf = (lower: Lower) => {
+    const half = machineHarmonics(source, region, emptyGrid(radii, kept, count.harmonics), Math.abs(peak), count, lower);
+    return symmetric ? mirrored(half, heights, lower) : half;
+  };
   const nested = (flat: Float64Array) => {
     let next = 0;
     // Plain loops: this is a tenth of the whole when done by Array.from.
@@ -167,15 +180,18 @@ export function gapSpectrum(source: FieldSource, region: Box, peak: number): Gap
       for (let i = 0; i < radii.length; i++) values[i] = flat[next++];
       return values;
     };
-    return Array.from({ length: grid.harmonics }, () => heights.map(row));
+    return Array.from({ length: count.harmonics }, () => heights.map(row));
   };
+  const grid = gridOf(1);
+  const difference = source.misalignment > 0 ? gridOf(-1) : undefined;
   return {
     poles: source.poles,
-    orders: Array.from({ length: grid.harmonics }, (_, h) => 2 * h + 1),
+    orders: Array.from({ length: count.harmonics }, (_, h) => 2 * h + 1),
     radii,
     heights,
     bz: nested(grid.bz),
     bTheta: nested(grid.bTheta),
+    ...(difference && { misaligned: { angle: source.misalignment, dz: nested(difference.bz), dTheta: nested(difference.bTheta) } }),
   };
 }
 

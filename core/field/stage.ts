@@ -12,6 +12,11 @@ import { gapSpectrum } from './spectrum';
  * The gap field as odd harmonics of the electrical angle on a grid of nodes: plain data, so that it crosses to a worker and to a cache.
  *
  *   B_z(r, θ, z) = Σ bz[h][z][r] cos(n_h p θ)     B_θ(r, θ, z) = Σ bTheta[h][z][r] sin(n_h p θ)     p = poles / 2
+ *
+ * Of two discs misaligned by δ the lower is turned by −δ/2 and the upper by δ/2. With bz, bTheta the field of both in line and dz, dTheta what the upper
+ * alone gives less what the lower does, ε_h = n_h p δ/2:
+ *
+ *   B_z = Σ bz cos ε cos(n p θ) + dz sin ε sin(n p θ)     B_θ = Σ bTheta cos ε sin(n p θ) − dTheta sin ε cos(n p θ)
  */
 export interface GapSpectrum {
   poles: number;
@@ -23,12 +28,14 @@ export interface GapSpectrum {
   heights: number[];
   bz: number[][][];
   bTheta: number[][][];
+  /** Only where the discs are misaligned: δ in rad, and the differences of the two discs. */
+  misaligned?: { angle: number; dz: number[][][]; dTheta: number[][][] };
 }
 
 export interface FieldResult {
   /** Magnet face to magnet face, or to the return plate; for a single disc twice the distance from its face to the mid-plane. [m] */
   gapLength: number;
-  /** |B_z| at pitch radius, mid-plane, on the magnet's centre line. [T] */
+  /** |B_z| at pitch radius, mid-plane, on the magnet's centre line; halfway between the centre lines where the discs are misaligned. [T] */
   peak: number;
   /** b_1 at the same place. [T] */
   fundamental: number;
@@ -40,8 +47,8 @@ export interface FieldResult {
   recoil: number;
   /** Field that works against the magnets at the middle of their worse pole face, no current flowing. [A/m] */
   demagnetizingField: number;
-  /** B_z round one pole pair at pitch radius and mid-plane. Electrical angle in rad, T. */
-  profile: { angle: number[]; bz: number[] };
+  /** B_z round one pole pair at pitch radius and mid-plane, and its b_1, b_3, b_5 …. Electrical angle in rad, T. */
+  profile: { angle: number[]; bz: number[]; harmonics: number[] };
   spectrum: GapSpectrum;
   cautions: Caution[];
 }
@@ -72,11 +79,14 @@ export function fieldStage(
   const { gapLength } = region;
   const machine = correctedMachine(shape, remanence, recoilPermeability, discs, gapLength);
   const field = directField(machine.source);
+  const { misalignment, poles } = machine.source;
   const peak = Math.abs(field(discs.pitchRadius, 0, 0)[2]);
-  const [front, back] = [gapLength / 2, gapLength / 2 + shape.axial].map((z) => field(discs.pitchRadius, 0, -z)[2]);
+  const lower = [discs.pitchRadius * Math.cos(misalignment / 2), -discs.pitchRadius * Math.sin(misalignment / 2)] as const;
+  const [front, back] = [gapLength / 2, gapLength / 2 + shape.axial].map((z) => field(...lower, -z)[2]);
   const against = demagnetizingField(remanence, Math.min(front, back), recoilPermeability);
   const angle = Array.from({ length: PROFILE_POINTS + 1 }, (_, i) => (2 * Math.PI * i) / PROFILE_POINTS);
-  const bz = angle.map((e) => machine.harmonics.reduce((sum, b, h) => sum + b * Math.cos((2 * h + 1) * e), 0));
+  const harmonics = machine.harmonics.map((b, h) => b * Math.cos(((2 * h + 1) * poles * misalignment) / 4));
+  const bz = angle.map((e) => harmonics.reduce((sum, b, h) => sum + b * Math.cos((2 * h + 1) * e), 0));
   const cautions = discCautions(shape, discs);
   if (machine.plate && machine.plate.fluxDensity > PLATE_LIMIT) {
     const lost = 100 * (1 - machine.saturation);
@@ -101,13 +111,13 @@ export function fieldStage(
   return {
     gapLength,
     peak,
-    fundamental: Math.abs(machine.harmonics[0]),
+    fundamental: Math.abs(harmonics[0]),
     ...(machine.plate ? { plate: machine.plate.fluxDensity } : {}),
     saturation: machine.saturation,
     recoil: machine.recoil,
     demagnetizingField: against,
-    profile: { angle, bz },
-    spectrum: gapSpectrum(machine.source, region, peak),
+    profile: { angle, bz, harmonics },
+    spectrum: gapSpectrum(machine.source, region, misalignment > 0 ? Math.abs(machine.harmonics.reduce((a, b) => a + b)) : peak),
     cautions,
   };
 }

@@ -47,10 +47,9 @@ export function meanSquareField(
   let sum = 0;
   across.nodes.forEach((r, i) =>
     through.nodes.forEach((z, k) => {
-      const bz = reader.bz(r, z);
-      const bTheta = reader.bTheta(r, z);
       const weight = (across.weights[i] * through.weights[k]) / (outer - inner) / (2 * halfHeight);
-      orders.forEach((n, h) => (sum += weight * n * n * (bz[h] ** 2 + bTheta[h] ** 2)));
+      for (const part of [reader.bz, reader.bTheta, reader.bzSine, reader.bThetaCosine])
+        part?.(r, z).forEach((b, h) => (sum += weight * (orders[h] * b) ** 2));
     }),
   );
   return sum;

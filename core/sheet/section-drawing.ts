@@ -99,10 +99,13 @@ function magnets({ magnets: { shape }, discs }: Design, half: number, left: numb
   const halfWidth = widthOf() * 500;
   const pitch = (2000 * Math.PI * discs.pitchRadius) / discs.poles;
   const thick = shape.axial * 1000;
-  return [-1, 0, 1, 2].flatMap((k) => {
-    const [from, to] = [Math.max(left, k * pitch - halfWidth), Math.min(right, k * pitch + halfWidth)];
-    if (to <= from) return [];
-    return (discs.arrangement === 'facing-pair' ? ([-1, 1] as const) : ([-1] as const)).flatMap((side) => {
+  const pair = discs.arrangement === 'facing-pair';
+  const offset = pair ? 500 * (discs.misalignment ?? 0) * discs.pitchRadius : 0;
+  return [-2, -1, 0, 1, 2, 3].flatMap((k) =>
+    (pair ? ([-1, 1] as const) : ([-1] as const)).flatMap((side) => {
+      const middle = k * pitch + side * offset;
+      const [from, to] = [Math.max(left, middle - halfWidth), Math.min(right, middle + halfWidth)];
+      if (to <= from) return [];
       const north = (k % 2 === 0) === (side === -1);
       const [low, high] = side === -1 ? [-half - thick, -half] : [half, half + thick];
       const letter = Math.min(size, 0.8 * thick);
@@ -110,8 +113,8 @@ function magnets({ magnets: { shape }, discs }: Design, half: number, left: numb
         rectangle(north ? 'magnet-north' : 'magnet-south', from, low, to, high, { filled: true }),
         ...(to - from > 2 * letter ? [centred([(from + to) / 2, (low + high) / 2], north ? 'N' : 'S', letter)] : []),
       ];
-    });
-  });
+    }),
+  );
 }
 
 function copper({ winding, discs }: Design, { stages }: Results, left: number, right: number, size: number): Stroke[] {

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import type { CurvePoint } from '../../core';
 import { layerInk, lineInk } from '../../renderer/drawing/inks';
 import { workingRange } from '../../renderer/drawing/working-range';
-import { spectrumNearest } from '../../renderer/worksheets/magnets/spectrum-nearest';
 import { legDrawing } from '../../renderer/worksheets/wire/leg-drawing';
 import { designWith, resultsFor, serpentine } from '../core/sheet/fixture';
 
@@ -36,20 +35,6 @@ describe('a leg cut across', () => {
     const leg = legDrawing(design, resultsFor(design));
     expect(leg.strandsIn).toBe(100_000);
     expect(circles(leg.drawing).length).toBeLessThanOrEqual(6000);
-  });
-});
-
-describe('the field’s harmonics', () => {
-  it('are read at the node nearest to the pitch circle and to the middle of the copper', () => {
-    const spectrum = {
-      poles: 12,
-      orders: [1, 3],
-      radii: [0.1, 0.126, 0.15],
-      heights: [-0.004, 0.001, 0.006],
-      bz: [1, 2].map((h) => [0, 1, 2].map((z) => [0, 1, 2].map((r) => 100 * h + 10 * z + r))),
-      bTheta: [],
-    };
-    expect(spectrumNearest(spectrum, 0.127)).toEqual({ radius: 0.126, sizes: [111, 211] });
   });
 });
 

@@ -8,15 +8,13 @@ import { Column, Plates } from '../../drawing/plate';
 import { useUnits } from '../../parts/unit-preferences';
 import { format } from '../../units';
 import type { FigureProps } from '../worksheet';
-import { spectrumNearest } from './spectrum-nearest';
 
 export function Figure({ design, results }: FigureProps) {
   const units = useUnits();
   const plan = useMemo(() => planDrawing(design, results), [design, results]);
   const section = useMemo(() => sectionDrawing(design, results), [design, results]);
   const profile = useMemo(() => profileChart(results), [results]);
-  const { spectrum } = results.stages.field;
-  const near = useMemo(() => spectrumNearest(spectrum, design.discs.pitchRadius), [spectrum, design.discs.pitchRadius]);
+  const { harmonics } = results.stages.field.profile;
   return (
     <Plates of="drawings">
       <Column>
@@ -31,9 +29,9 @@ export function Figure({ design, results }: FigureProps) {
         <DrawingPlate drawing={plan} description={`${design.discs.poles} magnets and ${results.coils.count} coils seen along the axle`} />
         <Harmonics
           title="Harmonics of the field"
-          orders={spectrum.orders}
-          sizes={near.sizes}
-          note={`Of the fundamental, at a radius of ${format(near.radius, 'length', units)} in the middle of the copper.`}
+          orders={harmonics.map((_, h) => 2 * h + 1)}
+          sizes={harmonics}
+          note="Of the fundamental, at pitch radius in the middle of the copper."
         />
       </Column>
     </Plates>

@@ -39,6 +39,7 @@ export const magnets: Worksheet = {
         'discs.poles',
         'discs.pitchRadius',
         'discs.runningClearance',
+        'discs.misalignment',
         'discs.backing',
         'discs.backing.thickness',
       ],

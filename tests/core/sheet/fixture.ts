@@ -149,7 +149,7 @@ export function resultsFor(design: Design): Results {
         saturation: 1,
         recoil: 0.97,
         demagnetizingField: 3e5,
-        profile: { angle: [0], bz: [0.612] },
+        profile: { angle: [0], bz: [0.612], harmonics: [0.645] },
         spectrum: { poles: discs.poles, orders: [1], radii: [0.1], heights: [0], bz: [[[0.6]]], bTheta: [[[0]]] },
         cautions: [],
       },
