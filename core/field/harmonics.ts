@@ -4,12 +4,12 @@ import type { GapSpectrum } from './stage';
 /** Reads the spectrum at any radius and height in the winding's region. */
 export interface SpectrumReader {
   /** Cosine part of every harmonic of B_z at r and z, in the order of `spectrum.orders`. [T] */
-  bz(r: number, z: number): Float64Array;
+  bz: (r: number, z: number) => Float64Array;
   /** Sine part of every harmonic of B_θ. [T] */
-  bTheta(r: number, z: number): Float64Array;
+  bTheta: (r: number, z: number) => Float64Array;
   /** Sine part of B_z and cosine part of B_θ: nothing but where the discs are misaligned. [T] */
-  bzSine?(r: number, z: number): Float64Array;
-  bThetaCosine?(r: number, z: number): Float64Array;
+  bzSine?: (r: number, z: number) => Float64Array;
+  bThetaCosine?: (r: number, z: number) => Float64Array;
 }
 
 /** Heights kept ready at once. */
