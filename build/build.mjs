@@ -5,6 +5,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build } from 'vite';
+import { versionStamp } from './version.mjs';
 
 // Under a test runner this may be 'test', and React would come in its development build.
 process.env.NODE_ENV = 'production';
@@ -46,6 +47,7 @@ function bundle(entry, outDir, name) {
     configFile: false,
     root,
     logLevel,
+    define: { GAPWRIGHT_VERSION: JSON.stringify(versionStamp()) },
     build: {
       ssr: entry,
       outDir,

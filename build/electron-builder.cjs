@@ -7,6 +7,11 @@ module.exports = {
   copyright: 'MIT licence',
   directories: { output: 'release', buildResources: 'assets' },
   files: ['dist/window/**', 'dist/renderer/**', 'assets/fonts/*LICENSE*', 'package.json', 'LICENSE', '!node_modules'],
+  // Beside the program, where Electron's own licences lie too.
+  extraFiles: [
+    { from: 'LICENSE', to: 'LICENSE.gapwright.txt' },
+    { from: 'dist/renderer/licences.txt', to: 'LICENSES.packages.txt' },
+  ],
   asar: true,
   npmRebuild: false,
   electronVersion,

@@ -1,6 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { licences } from './licences';
+import { versionStamp } from './version.mjs';
 
 const at = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 const empty = at('build/empty.ts');
@@ -10,7 +12,16 @@ export default defineConfig({
   root: at('renderer'),
   base: './',
   cacheDir: at('node_modules/.cache/vite'),
-  plugins: [react()],
+  define: { GAPWRIGHT_VERSION: JSON.stringify(versionStamp()) },
+  plugins: [
+    react(),
+    {
+      name: 'licences',
+      generateBundle() {
+        this.emitFile({ type: 'asset', fileName: 'licences.txt', source: licences() });
+      },
+    },
+  ],
   // The PDF writer's optional readers of HTML and SVG are never used here.
   resolve: { alias: { html2canvas: empty, canvg: empty, dompurify: empty } },
   worker: { format: 'es' },

@@ -9,6 +9,7 @@ const node = (name: string, ...folders: string[]) => ({
 
 export default defineConfig({
   root,
+  define: { GAPWRIGHT_VERSION: JSON.stringify('0.0.0+test') },
   test: {
     projects: [
       node('core', 'core', 'laws', 'reference', 'golden', 'rules'),

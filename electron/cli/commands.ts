@@ -16,6 +16,9 @@ import { reason } from '../whole-file';
 import { fieldTable, pointsFrom } from './points';
 import { reportOf } from './report';
 
+/** Set by the build. */
+declare const GAPWRIGHT_VERSION: string;
+
 /** A design that cannot be worked out; everything else that goes wrong is a plain Error. */
 class BadDesign extends Error {
   constructor(file: string, problems: Problem[]) {
@@ -52,7 +55,8 @@ const commands: Record<string, Command> = {
     run: ([file, out]) => {
       const design = designIn(file!);
       const date = new Date().toLocaleDateString('sv-SE'); // the local day, year first
-      const pdf = sheetPdf(design, solve(design), { paper: 'a4', fileName: path.basename(file!), date, fontBase64: font() });
+      const paper = { paper: 'a4', fileName: path.basename(file!), date, version: GAPWRIGHT_VERSION, fontBase64: font() } as const;
+      const pdf = sheetPdf(design, solve(design), paper);
       write(out!, pdf);
       return '';
     },

@@ -1,12 +1,16 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { appendFileSync, cpSync, existsSync, mkdtempSync, readFileSync, rmSync, utimesSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { expect, test } from 'vitest';
+import { licences } from '../../build/licences';
+import { versionStamp } from '../../build/version.mjs';
 
 const require = createRequire(import.meta.url);
 
 interface Packaging {
   files: string[];
+  extraFiles: { from: string }[];
   electronVersion: string;
   fileAssociations: { ext: string }[];
   electronFuses: Record<string, boolean>;
@@ -51,4 +55,30 @@ test('what is packaged holds the start file, and the runtime is the one the type
 test('the program has an icon large enough for every system', () => {
   const png = readFileSync('assets/icon.png');
   expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([1024, 1024]);
+});
+
+test('the licences of all that ships go with the program and beside it', () => {
+  expect(packaging.extraFiles.map(({ from }) => from)).toEqual(['LICENSE', 'dist/renderer/licences.txt']);
+  for (const { from } of packaging.extraFiles) expect(readFileSync(from, 'utf8')).toMatch(/copyright/i);
+  expect(readFileSync('dist/renderer/licences.txt', 'utf8')).toBe(licences());
+});
+
+test('the same sources have the same version stamp, whatever the clock says, and one changed byte another', () => {
+  const folder = mkdtempSync(path.join(tmpdir(), 'gapwright-version-'));
+  try {
+    for (const part of ['core', 'renderer', 'electron', 'assets', 'package.json', 'package-lock.json'])
+      cpSync(part, path.join(folder, part), { recursive: true });
+    utimesSync(path.join(folder, 'package.json'), 0, 0);
+    const stamp = versionStamp();
+    expect(stamp).toMatch(/^\d+\.\d+\.\d+\+[0-9a-f]{8}$/);
+    expect(versionStamp(folder)).toBe(stamp);
+    appendFileSync(path.join(folder, 'core/index.ts'), '\n');
+    expect(versionStamp(folder)).not.toBe(stamp);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+});
+
+test('what is built carries the stamp', () => {
+  expect(readFileSync('dist/cli/main.cjs', 'utf8')).toContain(`"${versionStamp()}"`);
 });

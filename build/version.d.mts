@@ -1,0 +1,1 @@
+export declare function versionStamp(folder?: string): string;
