@@ -231,6 +231,18 @@ export const stageQuantities = {
     'k_sat',
   ),
   'stages.field.recoil': q('Kept after recoil', 'ratio', 'Share of the field left by the magnets’ recoil permeability', 'k_rec'),
+  'stages.emf.zeroSequenceRmsPer1000rpm': q(
+    'Zero-sequence volts at 1000 rpm',
+    'voltage',
+    'RMS that all phases have in common, third harmonics above all: no line shows it, a closed delta shorts it',
+    'E_0',
+  ),
+  'stages.emf.circulatingAmpsPer1000rpm': q(
+    'Amps round the delta at 1000 rpm',
+    'current',
+    'RMS that the zero-sequence volts drive round the closed delta, nothing connected, coils at 20 °C',
+    'I_0',
+  ),
   'stages.winding.seriesCoils': q('Coils in series', 'count', 'In each parallel path of a phase', 'q'),
   'stages.winding.meanTurn': q('Mean turn', 'length', 'Length of the middle turn, corners rounded', 'ℓ_t'),
   'stages.winding.factors.winding': q('Winding factor', 'ratio', 'Textbook value, beside the integrated one', 'k_w'),

@@ -1,7 +1,8 @@
 import type { Caution } from '../problem';
 import type { WindingSection } from '../winding/section';
 import type { PhaseEmf } from './stage';
-import { combined, rms } from './waveform';
+import { rms } from './waveform';
+import { zeroSequence } from './zero-sequence';
 
 /** Below such a share of the phase's EMF a stray EMF round a closed loop is within what hand winding gives anyway. */
 const STRAY = 0.01;
@@ -18,13 +19,19 @@ export interface LoopResistances {
 }
 
 /**
- * EMFs that drive currents round closed loops of the winding itself, loaded or not. Amperes are those that resistance alone allows: inductance takes some
- * off again.
+ * EMFs that drive currents round closed loops of the winding itself, loaded or not. Amperes round parallel paths are those that resistance alone allows:
+ * inductance takes some off again.
  */
-export function emfCautions(winding: WindingSection, phaseEmf: PhaseEmf[], departures: number[], ohms?: LoopResistances): Caution[] {
+export function emfCautions(
+  winding: WindingSection,
+  phaseEmf: PhaseEmf[],
+  departures: number[],
+  circulating?: number,
+  ohms?: LoopResistances,
+): Caution[] {
   return [
     ...pathCautions(winding, rms(phaseEmf[0]), departures, ohms),
-    ...deltaCautions(winding, phaseEmf, ohms),
+    ...deltaCautions(winding, phaseEmf, circulating, ohms),
     ...stackCautions(winding, phaseEmf),
   ];
 }
@@ -45,10 +52,9 @@ function pathCautions({ parallelPaths }: WindingSection, phase: number, departur
   ];
 }
 
-function deltaCautions({ connection, phases }: WindingSection, phaseEmf: PhaseEmf[], ohms?: LoopResistances): Caution[] {
+function deltaCautions({ connection, phases }: WindingSection, phaseEmf: PhaseEmf[], amperes?: number, ohms?: LoopResistances): Caution[] {
   if (connection !== 'delta' || phases === 1) return [];
-  const even = phaseEmf.map(() => 1 / phases);
-  const share = rms(combined(phaseEmf, even));
+  const share = rms(zeroSequence(phaseEmf));
   if (share <= STRAY * rms(phaseEmf[0])) return [];
   return [
     {
@@ -56,7 +62,7 @@ function deltaCautions({ connection, phases }: WindingSection, phaseEmf: PhaseEm
       where: 'winding.connection',
       message:
         `Round the closed delta ${volts(phases * share)} remain (third harmonics, or phases that differ), ` +
-        `${driven(share, ohms?.phase, phases * share * share)} even with nothing connected. In star they have no path.`,
+        `${amperes !== undefined && ohms ? `which drives ${amperes.toPrecision(2)} A and heats the winding with ${(phases * ohms.phase * amperes ** 2).toPrecision(2)} W` : 'which drives a current'} even with nothing connected. In star they have no path.`,
     },
   ];
 }

@@ -10,6 +10,7 @@ import { imageLifts, imagesInductance, mutualInductance, passingDistance, selfIn
 import { emfCautions, type LoopResistances, misalignmentCautions } from './cautions';
 import { turnLinkage } from './linkage';
 import { coilEmf, combined, distortion, harmonicPeak, rms, valueAt } from './waveform';
+import { circulatingCurrent, zeroSequence } from './zero-sequence';
 
 /** One phase's EMF per unit of shaft speed: e(t) = ω_shaft Σ_h [cos[h] cos(n_h θe) + sin[h] sin(n_h θe)], θe = p·θ_shaft. [V·s/rad] */
 export interface PhaseEmf {
@@ -28,8 +29,12 @@ export interface EmfResult {
   peakPerRadPerSecond: number;
   coilRmsPer1000rpm: number;
   phaseRmsPer1000rpm: number;
-  /** Between neighbouring terminals: √3 × phase for a balanced star (without triplen harmonics), phase for delta and separate. */
+  /** Between neighbouring terminals: phase less phase in star, phase less what all have in common in delta, phase where separate. */
   lineRmsPer1000rpm: number;
+  /** What all phases of a star or delta have in common, third harmonics above all. No line shows it; round a closed delta it drives a current. */
+  zeroSequenceRmsPer1000rpm?: number;
+  /** The RMS current it drives at 1000 rpm, nothing connected, coils at 20 °C: delta with its wire known. [A] */
+  circulatingAmpsPer1000rpm?: number;
   /** Harmonics' RMS over the fundamental's, phase voltage. [-] */
   distortion: number;
   hertzPer1000rpm: number;
@@ -148,9 +153,19 @@ export function emfFromShape(
       return rms(combined([path, phase], [1, -1]));
     }),
   );
-  const line = connection === 'star' && phases > 1 ? combined([phaseEmf[0], phaseEmf[1]], [1, -1]) : phaseEmf[0];
   const inductance = phaseInductances(shares, perTurn, turns);
   const at1000rpm = (1000 * 2 * Math.PI) / 60;
+  const joined = connection !== 'separate' && phases > 1;
+  const common = joined ? zeroSequence(phaseEmf) : undefined;
+  const line = common ? combined([phaseEmf[0], connection === 'star' ? phaseEmf[1] : common], [1, -1]) : phaseEmf[0];
+  const loopAmps =
+    common && connection === 'delta' && wire
+      ? circulatingCurrent(
+          orders.map((_, h) => harmonicPeak(common, h) * at1000rpm),
+          orders,
+          { omega: polePairs * at1000rpm, resistance: wire.phaseResistance20, inductance },
+        )
+      : undefined;
   const angle = Array.from({ length: 121 }, (_, i) => (2 * Math.PI * i) / 120);
   return {
     polePairs,
@@ -161,6 +176,8 @@ export function emfFromShape(
     coilRmsPer1000rpm: rms(coilEmfs[0]) * at1000rpm,
     phaseRmsPer1000rpm: rms(phaseEmf[0]) * at1000rpm,
     lineRmsPer1000rpm: rms(line) * at1000rpm,
+    ...(common && { zeroSequenceRmsPer1000rpm: rms(common) * at1000rpm }),
+    ...(loopAmps !== undefined && { circulatingAmpsPer1000rpm: loopAmps }),
     distortion: distortion(phaseEmf[0]),
     hertzPer1000rpm: (polePairs * 1000) / 60,
     waveform: {
@@ -173,7 +190,7 @@ export function emfFromShape(
     phaseInductance: inductance[0][0],
     circulating: Math.max(...departures),
     cautions: [
-      ...emfCautions(winding, phaseEmf, departures, wire && loopResistances(wire, result)),
+      ...emfCautions(winding, phaseEmf, departures, loopAmps, wire && loopResistances(wire, result)),
       ...(misaligned ? misalignmentCautions(misaligned.angle, polePairs, rms(phaseEmf[0]), rms(phaseOf(misaligned.inLine))) : []),
     ],
   };

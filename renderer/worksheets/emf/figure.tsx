@@ -10,7 +10,7 @@ import type { FigureProps } from '../worksheet';
 export function Figure({ design, results }: FigureProps) {
   const wave = useMemo(() => waveChart(results), [results]);
   const [volts, amps, watts] = useMemo(() => dcCharts(results), [results]);
-  const thirdsCancel = design.winding.phases === 3 && design.winding.connection === 'star';
+  const { phases, connection } = design.winding;
   const { orders, phaseEmf } = results.stages.emf;
   const sizes = useMemo(() => orders.map((_, i) => Math.hypot(phaseEmf[0]?.cos[i] ?? 0, phaseEmf[0]?.sin[i] ?? 0)), [orders, phaseEmf]);
   return (
@@ -23,11 +23,17 @@ export function Figure({ design, results }: FigureProps) {
         title="Harmonics of the phase volts"
         orders={orders}
         sizes={sizes}
-        note={`Of the fundamental.${thirdsCancel ? ' Those that three divides cancel between the terminals.' : ''}`}
+        note={`Of the fundamental.${phases === 3 ? THIRDS[connection] : ''}`}
       />
     </Plates>
   );
 }
+
+const THIRDS = {
+  star: ' Those that three divides cancel between the terminals.',
+  delta: ' Those that three divides drive a current round the delta and do not show at the terminals.',
+  separate: '',
+};
 
 function waveChart({ stages, emf }: Results): Chart {
   const { angle, phase, line } = stages.emf.waveform;
