@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
+import chromium from '@sparticuz/chromium';
 
 /** Our own list: the one that the package brings switches web security off, which would hide what the content policy forbids. */
 export const chromiumArgs = [
@@ -39,7 +40,6 @@ async function unpackInto(folder: string): Promise<void> {
   const before = process.env['TMPDIR'];
   process.env['TMPDIR'] = folder;
   try {
-    const { default: chromium } = await import('@sparticuz/chromium');
     await chromium.executablePath();
   } finally {
     if (before === undefined) delete process.env['TMPDIR'];
