@@ -34,7 +34,27 @@ function replaceFolder(made, target) {
   }
 }
 
-const renderer = () => aside('renderer', (outDir) => build({ configFile: at('build/vite.config.ts'), logLevel, build: { outDir } }));
+/** What the page may have to load before the first worksheet shows; charts and the PDF writer come later. */
+const firstLoadLimit = 450; // kB, gzipped
+
+function renderer() {
+  return aside('renderer', async (outDir) => {
+    const { output } = await build({ configFile: at('build/vite.config.ts'), logLevel, build: { outDir } });
+    const size = firstLoad(output);
+    const words = `first load of scripts: ${size.toFixed(1)} kB gz, ${firstLoadLimit} kB allowed`;
+    if (size > firstLoadLimit) throw new Error(words);
+    console.log(words);
+  });
+}
+
+/** The entry, all it imports at once, and the solver's worker. [kB gz] */
+function firstLoad(output) {
+  const wanted = new Set(output.filter((part) => part.isEntry || /worker.*\.js$/.test(part.fileName)));
+  for (const { imports = [] } of wanted) for (const name of imports) wanted.add(output.find((part) => part.fileName === name));
+  return [...wanted].reduce((sum, part) => sum + kilobytes(part.code ?? part.source), 0);
+}
+
+const kilobytes = (bytes) => gzipSync(bytes).length / 1000;
 
 const bundles = (target, ...names) =>
   aside(target, async (outDir) => {
@@ -86,7 +106,7 @@ function printSizes(target) {
   const rows = readdirSync(at('dist', target), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && /\.(js|cjs|css|html)$/.test(entry.name))
     .map((entry) => path.join(entry.parentPath, entry.name))
-    .map((file) => ({ file: path.relative(root, file), kilobytes: gzipSync(readFileSync(file)).length / 1000 }))
-    .sort((a, b) => b.kilobytes - a.kilobytes);
-  for (const { file, kilobytes } of rows) console.log(`${kilobytes.toFixed(1).padStart(8)} kB gz  ${file}`);
+    .map((file) => ({ file: path.relative(root, file), size: kilobytes(readFileSync(file)) }))
+    .sort((a, b) => b.size - a.size);
+  for (const { file, size } of rows) console.log(`${size.toFixed(1).padStart(8)} kB gz  ${file}`);
 }
