@@ -1,4 +1,4 @@
-export type { Caution, Problem, Working } from './problem';
+export type { Caution, Problem, Words, Working } from './problem';
 export type { EntryMeta } from './entries';
 export { choiceWord, entryQuantities, quantityAt, resultQuantities, stageQuantities } from './quantities';
 export type { EntryPath, Quantity, ResultPath, UnitKind } from './quantities';

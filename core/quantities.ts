@@ -132,7 +132,7 @@ export const entryQuantities = {
   ),
   'winding.wire.metal': q('Metal', 'word', 'Copper or aluminium'),
   'winding.wire.conductorDiameter': q('Conductor diameter', 'wireDiameter', 'Bare metal', 'd'),
-  'winding.wire.overallDiameter': q('Diameter over the covering', 'wireDiameter', 'Metal and enamel together; measure it', 'd_o'),
+  'winding.wire.overallDiameter': q('Diameter over the covering', 'length', 'Metal and enamel together; measure it', 'd_o'),
   'winding.wire.inHand': q('Wires in hand', 'count', 'Strands wound together as one turn', 'n_s'),
   'winding.wire.thermalClass': q('Covering class', 'temperature', 'Temperature class of the enamel, IEC 60085', 'T_class'),
 

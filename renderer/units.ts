@@ -1,4 +1,4 @@
-import type { UnitKind } from '../core';
+import type { UnitKind, Words } from '../core';
 
 /** What each user chooses; all else follows from it. */
 export interface UnitPreferences {
@@ -8,7 +8,7 @@ export interface UnitPreferences {
 }
 
 /** si = shown · factor + offset */
-interface Unit {
+export interface Unit {
   factor: number;
   offset?: number;
 }
@@ -128,6 +128,9 @@ const kinds: Record<UnitKind, Kind> = {
   word: only('', { '': { factor: 1 } }),
 };
 
+/** Every unit understood in an entry of a kind, by its spellings. */
+export const unitsOf = (kind: UnitKind): Record<string, Unit> => kinds[kind].units;
+
 const factorOf = (kind: UnitKind, name: string): Unit => kinds[kind].units[name] ?? { factor: 1 };
 const fromSi = (value: number, unit: Unit) => (value - (unit.offset ?? 0)) / unit.factor;
 
@@ -195,77 +198,14 @@ export function entryStep(value: number, kind: UnitKind, preferences: UnitPrefer
   return unit.factor * (size === 0 ? 0.1 : 10 ** (Math.floor(Math.log10(size)) - 1));
 }
 
-export type Parsed = { ok: true; value: number } | { ok: false; message: string };
-
-const number = String.raw`\d+(?:[.,]\d*)?|[.,]\d+`;
-const fraction = new RegExp(String.raw`^(?:(\d+)\s+)?(\d+)\s*/\s*(\d+)`);
-
-/** Reads "1.2mm", "3/8 in", "1 3/8", "12+0.5", "2*3"; a term without its own unit takes the last one written, or the box's. */
-export function parse(text: string, kind: UnitKind, preferences: UnitPreferences): Parsed {
-  const terms = termsOf(text.replaceAll('−', '-').replaceAll('–', '-').trim());
-  if (!terms) return { ok: false, message: text.trim() === '' ? 'A number is needed here.' : `“${text.trim()}” is not a number.` };
-  const written = terms.findLast((t) => t.unit !== '')?.unit ?? entryUnit(kind, preferences);
-  const units: Unit[] = [];
-  for (const term of terms) {
-    const name = spelling(term.unit || written, kind);
-    if (name === undefined) return { ok: false, message: `“${term.unit || written}” is not a unit for this; try ${suggestion(kind)}.` };
-    units.push(factorOf(kind, name));
-  }
-  const first = units[0] ?? { factor: 1 };
-  if (units.some((u) => (u.offset ?? 0) !== (first.offset ?? 0))) return { ok: false, message: 'Two temperature scales cannot be added.' };
-  const value = terms.reduce((sum, term, i) => sum + term.value * (units[i] ?? first).factor, first.offset ?? 0);
-  return Number.isFinite(value) ? { ok: true, value } : { ok: false, message: `“${text.trim()}” is not a number.` };
-}
-
-function spelling(name: string, kind: UnitKind): string | undefined {
-  const names = Object.keys(kinds[kind].units);
-  return names.find((n) => n === name) ?? names.find((n) => n.toLowerCase() === name.toLowerCase());
-}
-
-const suggestion = (kind: UnitKind) =>
-  Object.keys(kinds[kind].units)
-    .slice(0, 4)
-    .map((n) => n || 'a plain number')
-    .join(', ');
-
-interface Term {
-  value: number;
-  unit: string;
-}
-
-function termsOf(text: string): Term[] | undefined {
-  const terms: Term[] = [];
-  let rest = text;
-  while (rest !== '') {
-    const sign = /^[+-]/.exec(rest)?.[0];
-    if (sign === undefined && terms.length > 0) return undefined;
-    rest = rest.slice(sign ? 1 : 0).trimStart();
-    const product = productOf(rest);
-    if (!product) return undefined;
-    const unit = /^[^\d\s+*-][^+*-]*|^/.exec(product.rest)?.[0] ?? '';
-    terms.push({ value: (sign === '-' ? -1 : 1) * product.value, unit: unit.trim() });
-    rest = product.rest.slice(unit.length).trimStart();
-  }
-  return terms.length > 0 ? terms : undefined;
-}
-
-function productOf(text: string): { value: number; rest: string } | undefined {
-  const mixed = fraction.exec(text);
-  if (mixed && Number(mixed[3]) !== 0) {
-    const value = Number(mixed[1] ?? 0) + Number(mixed[2]) / Number(mixed[3]);
-    return { value, rest: text.slice(mixed[0].length).trimStart() };
-  }
-  const read = (from: string) => new RegExp(`^(?:${number})(?:e[+-]?\\d+)?`, 'i').exec(from)?.[0];
-  const head = read(text);
-  if (head === undefined) return undefined;
-  let value = Number(head.replace(',', '.'));
-  let rest = text.slice(head.length).trimStart();
-  for (let operator = /^[*×/]\s*(?=[\d.,])/.exec(rest); operator; operator = /^[*×/]\s*(?=[\d.,])/.exec(rest)) {
-    rest = rest.slice(operator[0].length);
-    const next = read(rest);
-    if (next === undefined) return undefined;
-    value = operator[0].startsWith('/') ? value / Number(next.replace(',', '.')) : value * Number(next.replace(',', '.'));
-    rest = rest.slice(next.length).trimStart();
-  }
-  return { value, rest };
+/** A message of the core with the numbers in it in the user's units. */
+export function told({ message, parts }: Words, preferences: UnitPreferences): string {
+  if (!parts) return message;
+  return parts
+    .map((part) => {
+      if (typeof part === 'string') return part;
+      const unit = entryUnit(part.unit, preferences);
+      return `${digits(inEntryUnit(part.value, part.unit, preferences), 4, false)} ${unit}`;
+    })
+    .join('');
 }

@@ -1,4 +1,4 @@
-import type { Problem } from '../problem';
+import { inMm, type Problem, told, type Words } from '../problem';
 import type { Design } from './schema';
 
 /** Entries that are each in range but cannot stand together. Lengths in the messages are in mm, as a builder reads them. */
@@ -12,8 +12,8 @@ export function geometryProblems(design: Design): Problem[] {
   ];
 }
 
-const mm = (metres: number) => `${Number((metres * 1000).toPrecision(4))} mm`;
-const need = (ok: boolean, where: string, message: string): Problem[] => (ok ? [] : [{ where, message }]);
+const mm = (metres: number) => inMm(metres, String(Number((metres * 1000).toPrecision(4))));
+const need = (ok: boolean, where: string, words: Words): Problem[] => (ok ? [] : [{ where, ...words }]);
 
 function magnetProblems({ magnets, discs }: Design): Problem[] {
   const { shape } = magnets;
@@ -23,12 +23,12 @@ function magnetProblems({ magnets, discs }: Design): Problem[] {
       ...need(
         shape.outerRadius > shape.innerRadius,
         'magnets.shape.outerRadius',
-        `must be more than the inner radius of ${mm(shape.innerRadius)}; received ${mm(shape.outerRadius)}`,
+        told`must be more than the inner radius of ${mm(shape.innerRadius)}; received ${mm(shape.outerRadius)}`,
       ),
       ...need(
         shape.span <= pitch,
         'magnets.shape.span',
-        `${discs.poles} sectors must fit one turn: at most ${pitch.toFixed(4)} rad; received ${shape.span.toFixed(4)} rad`,
+        told`${discs.poles} sectors must fit one turn: at most ${pitch.toFixed(4)} rad; received ${shape.span.toFixed(4)} rad`,
       ),
     ];
   }
@@ -36,7 +36,7 @@ function magnetProblems({ magnets, discs }: Design): Problem[] {
   return need(
     discs.pitchRadius > halfLength,
     'discs.pitchRadius',
-    `must be more than half the magnet's radial length, ${mm(halfLength)}, or the magnets meet at the axle; received ${mm(discs.pitchRadius)}`,
+    told`must be more than half the magnet's radial length, ${mm(halfLength)}, or the magnets meet at the axle; received ${mm(discs.pitchRadius)}`,
   );
 }
 
@@ -48,24 +48,24 @@ function layoutProblems({ winding }: Design): Problem[] {
       ...need(
         layout.outerRadius > layout.innerRadius + layout.legWidth,
         at('outerRadius'),
-        `must be more than the inner radius and one leg width, ${mm(layout.innerRadius + layout.legWidth)}; received ${mm(layout.outerRadius)}`,
+        told`must be more than the inner radius and one leg width, ${mm(layout.innerRadius + layout.legWidth)}; received ${mm(layout.outerRadius)}`,
       ),
       ...need(
         layout.legWidth < layout.innerRadius,
         at('legWidth'),
-        `must be less than the inner radius of ${mm(layout.innerRadius)}; received ${mm(layout.legWidth)}`,
+        told`must be less than the inner radius of ${mm(layout.innerRadius)}; received ${mm(layout.legWidth)}`,
       ),
     ];
   return [
     ...need(
       layout.holeOuterRadius > layout.holeInnerRadius,
       at('holeOuterRadius'),
-      `must be more than the hole's inner radius of ${mm(layout.holeInnerRadius)}; received ${mm(layout.holeOuterRadius)}`,
+      told`must be more than the hole's inner radius of ${mm(layout.holeInnerRadius)}; received ${mm(layout.holeOuterRadius)}`,
     ),
     ...need(
       layout.legWidth < layout.holeInnerRadius,
       at('legWidth'),
-      `must be less than the hole's inner radius of ${mm(layout.holeInnerRadius)}, or the coil reaches the axle; received ${mm(layout.legWidth)}`,
+      told`must be less than the hole's inner radius of ${mm(layout.holeInnerRadius)}, or the coil reaches the axle; received ${mm(layout.legWidth)}`,
     ),
   ];
 }
@@ -75,7 +75,7 @@ function wireProblems({ winding, shelf }: Design): Problem[] {
     need(
       wire.overallDiameter >= wire.conductorDiameter,
       `${where}.overallDiameter`,
-      `must be at least the conductor's ${mm(wire.conductorDiameter)}; received ${mm(wire.overallDiameter)}`,
+      told`must be at least the conductor's ${mm(wire.conductorDiameter)}; received ${mm(wire.overallDiameter)}`,
     );
   return [...covered('winding.wire', winding.wire), ...(shelf ?? []).flatMap((reel, i) => covered(`shelf[${i}]`, reel))];
 }
@@ -86,9 +86,9 @@ function turbineProblems({ turbine }: Design): Problem[] {
     ...need(
       turbine.runawayRatio > turbine.tipSpeedRatio,
       'turbine.runawayRatio',
-      `must be more than the tip-speed ratio at the peak, ${turbine.tipSpeedRatio}; received ${turbine.runawayRatio}`,
+      told`must be more than the tip-speed ratio at the peak, ${turbine.tipSpeedRatio}; received ${turbine.runawayRatio}`,
     ),
-    ...need(rising, 'turbine.curve', 'tip-speed ratios must rise from point to point'),
+    ...need(rising, 'turbine.curve', told`tip-speed ratios must rise from point to point`),
   ];
 }
 
@@ -97,11 +97,11 @@ function controllerProblems({ controller, load }: Design): Problem[] {
     return need(
       load.kind !== 'tracker',
       'controller',
-      'a maximum-power controller as load needs its data-sheet numbers: enter the controller section',
+      told`a maximum-power controller as load needs its data-sheet numbers: enter the controller section`,
     );
   return need(
     controller.maxInputVoltage > controller.minInputVoltage,
     'controller.maxInputVoltage',
-    `must be more than the least input voltage, ${controller.minInputVoltage} V; received ${controller.maxInputVoltage} V`,
+    told`must be more than the least input voltage, ${controller.minInputVoltage} V; received ${controller.maxInputVoltage} V`,
   );
 }

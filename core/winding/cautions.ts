@@ -1,4 +1,4 @@
-import type { Caution } from '../problem';
+import { type Caution, inMm, told, type Words } from '../problem';
 import { coilSpan, roomBetweenCoils } from './concentrated';
 import type { Layout, WindingSection } from './section';
 import { roomForLeg } from './serpentine';
@@ -6,8 +6,8 @@ import type { WindingResult } from './stage';
 
 type Of<K extends Layout['kind']> = Extract<Layout, { kind: K }>;
 
-const mm = (metres: number) => `${(metres * 1000).toFixed(1)} mm`;
-const caution = (severity: Caution['severity'], where: string, message: string): Caution => ({ severity, where, message });
+const mm = (metres: number) => inMm(metres, (metres * 1000).toFixed(1));
+const caution = (severity: Caution['severity'], where: string, words: Words): Caution => ({ severity, where, ...words });
 
 /** What a builder must know about where the copper lies and how it is joined. */
 export function windingCautions(winding: WindingSection, poles: number, result: WindingResult): Caution[] {
@@ -31,7 +31,7 @@ function coilCautions(layout: Of<'concentrated'>, poles: number, phases: number)
       caution(
         'danger',
         'winding.layout.legWidth',
-        `Neighbouring coils overlap by ${mm(-room)}: make the legs ${mm(-room / 2)} narrower, the holes narrower, or the circle larger.`,
+        told`Neighbouring coils overlap by ${mm(-room)}: make the legs ${mm(-room / 2)} narrower, the holes narrower, or the circle larger.`,
       ),
     );
   if (coils % phases !== 0) {
@@ -40,7 +40,7 @@ function coilCautions(layout: Of<'concentrated'>, poles: number, phases: number)
       caution(
         'danger',
         'winding.layout.coils',
-        `${coils} coils do not share out over ${phases} phases: use ${below > 0 ? `${below} or ` : ''}${below + phases}.`,
+        told`${coils} coils do not share out over ${phases} phases: use ${below > 0 ? `${below} or ` : ''}${below + phases}.`,
       ),
     );
   }
@@ -50,7 +50,7 @@ function coilCautions(layout: Of<'concentrated'>, poles: number, phases: number)
       caution(
         'warning',
         'winding.layout.holeOuterWidth',
-        `A coil spans ${pitches.toFixed(2)} pole pitches, so that the EMFs of its two legs all but cancel. About one is best.`,
+        told`A coil spans ${pitches.toFixed(2)} pole pitches, so that the EMFs of its two legs all but cancel. About one is best.`,
       ),
     );
   return cautions;
@@ -61,7 +61,7 @@ function ringCautions({ innerRadius, legWidth, placement }: Of<'serpentine'>, po
     caution(
       'note',
       'winding.layout',
-      'Fold the skein round every leg as drawn. Flattened so that both halves lie in one slot, its currents cancel and it gives nothing.',
+      told`Fold the skein round every leg as drawn. Flattened so that both halves lie in one slot, its currents cancel and it gives nothing.`,
     ),
   ];
   const interleaved = placement === 'interleaved' && phases > 1;
@@ -71,8 +71,7 @@ function ringCautions({ innerRadius, legWidth, placement }: Of<'serpentine'>, po
       caution(
         'danger',
         'winding.layout.legWidth',
-        `Legs ${mm(legWidth)} wide do not go side by side: at the inner radius each has ${mm(room)}` +
-          `${interleaved ? `, a part in ${phases} of the pole pitch` : ''}. Make them ${mm(legWidth - room)} narrower, or the inner radius larger.`,
+        told`Legs ${mm(legWidth)} wide do not go side by side: at the inner radius each has ${mm(room)}${interleaved ? `, a part in ${phases} of the pole pitch` : ''}. Make them ${mm(legWidth - room)} narrower, or the inner radius larger.`,
       ),
     );
   if (interleaved && phases > 2 && phases % 2 === 0)
@@ -80,7 +79,7 @@ function ringCautions({ innerRadius, legWidth, placement }: Of<'serpentine'>, po
       caution(
         'danger',
         'winding.layout.placement',
-        `With ${phases} phases, ring 1 and ring ${phases / 2 + 1} have their legs in the same places: stack the rings, or use an odd number of phases.`,
+        told`With ${phases} phases, ring 1 and ring ${phases / 2 + 1} have their legs in the same places: stack the rings, or use an odd number of phases.`,
       ),
     );
   else if (interleaved)
@@ -88,7 +87,7 @@ function ringCautions({ innerRadius, legWidth, placement }: Of<'serpentine'>, po
       caution(
         'note',
         'winding.layout.placement',
-        'Rings side by side cross at their ends and stand thicker there: bend the ends clear of the magnets, or leave the discs room.',
+        told`Rings side by side cross at their ends and stand thicker there: bend the ends clear of the magnets, or leave the discs room.`,
       ),
     );
   return cautions;
@@ -100,7 +99,7 @@ function sharingCautions({ layout, phases, parallelPaths }: WindingSection, coun
   const divisors = Array.from({ length: perPhase }, (_, i) => i + 1).filter((n) => perPhase % n === 0);
   const possible = divisors.length > 1 ? `possible: ${divisors.join(', ')}` : 'only 1 is possible';
   const what = layout.kind === 'serpentine' ? 'A ring is one coil: it does' : `${perPhase} coils a phase do`;
-  return [caution('danger', 'winding.parallelPaths', `${what} not share out over ${parallelPaths} parallel paths; ${possible}.`)];
+  return [caution('danger', 'winding.parallelPaths', told`${what} not share out over ${parallelPaths} parallel paths; ${possible}.`)];
 }
 
 function balanceCautions({ layout, phases }: WindingSection, { balanced, unbalance, nearestBalanced }: WindingResult): Caution[] {
@@ -110,7 +109,7 @@ function balanceCautions({ layout, phases }: WindingSection, { balanced, unbalan
     caution(
       'warning',
       layout.kind === 'concentrated' ? 'winding.layout.coils' : 'winding.phases',
-      `The phases’ EMFs are up to ${(100 * unbalance).toFixed(0)} % from equal and evenly spaced.${better}`,
+      told`The phases’ EMFs are up to ${(100 * unbalance).toFixed(0)} % from equal and evenly spaced.${better}`,
     ),
   ];
 }

@@ -1,11 +1,11 @@
-import type { Caution } from '../problem';
+import { type Caution, inMm, told, type Words } from '../problem';
 import type { WindingSection } from '../winding/section';
 import { fillOf, HAND_FILL, mostTurns, PATTERN_FILL } from './fill';
 import type { WireSection } from './section';
 
-const mm = (metres: number) => `${(metres * 1000).toFixed(1)} mm`;
-const fine = (metres: number) => `${(metres * 1000).toFixed(3)} mm`;
-const danger = (where: string, message: string): Caution => ({ severity: 'danger', where, message });
+const mm = (metres: number) => inMm(metres, (metres * 1000).toFixed(1));
+const fine = (metres: number) => inMm(metres, (metres * 1000).toFixed(3));
+const danger = (where: string, words: Words): Caution => ({ severity: 'danger', where, ...words });
 
 /** Whether the wire goes into the leg, and what to change when it does not. */
 export function wireCautions({ turns, layout, thickness }: WindingSection, wire: WireSection, turnsTooMany: number): Caution[] {
@@ -15,7 +15,7 @@ export function wireCautions({ turns, layout, thickness }: WindingSection, wire:
     cautions.push(
       danger(
         'winding.wire.overallDiameter',
-        `The diameter over the covering, ${fine(overallDiameter)}, is less than the bare conductor’s ${fine(conductorDiameter)}.`,
+        told`The diameter over the covering, ${fine(overallDiameter)}, is less than the bare conductor’s ${fine(conductorDiameter)}.`,
       ),
     );
   const room = Math.min(layout.legWidth, thickness);
@@ -24,7 +24,7 @@ export function wireCautions({ turns, layout, thickness }: WindingSection, wire:
       ...cautions,
       danger(
         'winding.wire.overallDiameter',
-        `A wire ${fine(overallDiameter)} thick does not go into a leg ${mm(layout.legWidth)} wide and ${mm(thickness)} thick: take ${fine(room)} at most, or several in hand.`,
+        told`A wire ${fine(overallDiameter)} thick does not go into a leg ${mm(layout.legWidth)} wide and ${mm(thickness)} thick: take ${fine(room)} at most, or several in hand.`,
       ),
     ];
   if (turnsTooMany === 0) return cautions;
@@ -39,7 +39,7 @@ export function wireCautions({ turns, layout, thickness }: WindingSection, wire:
     ...cautions,
     danger(
       'winding.turns',
-      `The turns fill ${fill.toFixed(2)} of the leg, ${limit}: ${takeOut}make the leg ${mm(wider)} wider, or use wire of at most ${fine(thinner)} over its covering.`,
+      told`The turns fill ${fill.toFixed(2)} of the leg, ${limit}: ${takeOut}make the leg ${mm(wider)} wider, or use wire of at most ${fine(thinner)} over its covering.`,
     ),
   ];
 }

@@ -1,6 +1,7 @@
 import Box from '@mui/material/Box';
 import Tooltip from '@mui/material/Tooltip';
 import type { ReactElement, ReactNode } from 'react';
+import type { ScrubHandlers } from './scrub';
 
 interface Props {
   id: string;
@@ -9,11 +10,13 @@ interface Props {
   meaning: string;
   error?: string | null;
   note?: ReactNode;
+  /** The label is dragged sideways to step the number. */
+  scrub?: ScrubHandlers;
   children: ReactElement<unknown>;
 }
 
 /** One line of a form: label, box, and below them at once what is wrong with it. */
-export function FieldRow({ id, label, symbol, meaning, error, note, children }: Props) {
+export function FieldRow({ id, label, symbol, meaning, error, note, scrub, children }: Props) {
   return (
     <Box
       data-meaning={meaning}
@@ -25,7 +28,12 @@ export function FieldRow({ id, label, symbol, meaning, error, note, children }: 
         alignItems: 'center',
       }}
     >
-      <Box component="label" htmlFor={id} sx={{ fontSize: 13, lineHeight: 1.2 }}>
+      <Box
+        component="label"
+        htmlFor={id}
+        {...scrub}
+        sx={{ fontSize: 13, lineHeight: 1.2, ...(scrub && { cursor: 'ew-resize', touchAction: 'pan-y', userSelect: 'none' }) }}
+      >
         {label.replaceAll(' °', '\u00a0°')}
         {symbol && (
           <Box component="i" aria-hidden sx={{ ml: 0.75, color: 'text.secondary', fontFamily: 'Georgia, serif' }}>

@@ -12,12 +12,12 @@ interface Props extends QuantityTextOptions {
 
 /** A number with its unit, its label and what is wrong with it. */
 export function QuantityInput({ path, problem, ...options }: Props) {
-  const { text, error: own, unit, take, press, leave } = useQuantityText(options);
+  const { text, error: own, unit, span, take, press, leave, scrub } = useQuantityText(options);
   const { label, symbol, meaning } = options.quantity;
   const error = own ?? problem ?? null;
   const id = fieldId(path);
   return (
-    <FieldRow id={id} label={label} symbol={symbol} meaning={meaning} error={error}>
+    <FieldRow id={id} label={label} symbol={symbol} meaning={`${meaning}. From ${span}.`} error={error} scrub={scrub}>
       <InputBase
         id={id}
         value={text}

@@ -1,6 +1,8 @@
 import { useEffect, useEffectEvent, useState, type KeyboardEvent } from 'react';
 import type { Quantity } from '../../core';
-import { entryStep, entryText, entryUnit, parse } from '../units';
+import { parse } from '../reading';
+import { entryStep, entryText, entryUnit } from '../units';
+import { useScrub, type StepKeys } from './scrub';
 import { useUnits } from './unit-preferences';
 
 export interface NumberRange {
@@ -36,11 +38,12 @@ export function useQuantityText({ quantity, range, value, optional = false, faul
   const forget = useEffectEvent(() => onFault(null));
   useEffect(() => () => forget(), []);
 
+  const spelled = (v: number) => `${entryText(v, quantity.unit, units)} ${unit}`.trim();
   const read = (text: string): { value?: number; error: string | null } => {
     if (text.trim() === '' && optional) return { error: null };
     const parsed = parse(text, quantity.unit, units);
     if (!parsed.ok) return { error: parsed.message };
-    const error = rangeError(parsed.value, range, (v) => `${entryText(v, quantity.unit, units)} ${unit}`.trim());
+    const error = rangeError(parsed.value, range, spelled);
     return error === null ? { value: parsed.value, error } : { error };
   };
   const take = (text: string) => {
@@ -48,6 +51,14 @@ export function useQuantityText({ quantity, range, value, optional = false, faul
     setTyped({ text, value: got.error === null ? got.value : value, unit, isFaulty: got.error !== null });
     onFault(got.error);
     if (got.error === null && !Object.is(got.value, value)) onChange(got.value);
+  };
+  const step = (from: number, steps: number, { shiftKey, altKey }: StepKeys, base = from) => {
+    const size = shiftKey ? 10 : altKey ? 0.1 : 1;
+    const whole = Math.max(1, size) * (range.whole === 'even' ? 2 : 1);
+    const one = range.whole ? whole : size * entryStep(base, quantity.unit, units);
+    const next = Math.min(range.max, Math.max(range.min, from + steps * one));
+    take(entryText(next, quantity.unit, units));
+    return next;
   };
   const press = (event: KeyboardEvent) => {
     if (event.key === 'Enter') leave();
@@ -57,17 +68,24 @@ export function useQuantityText({ quantity, range, value, optional = false, faul
     }
     if ((event.key !== 'ArrowUp' && event.key !== 'ArrowDown') || value === undefined) return;
     event.preventDefault();
-    const size = event.shiftKey ? 10 : event.altKey ? 0.1 : 1;
-    const whole = Math.max(1, size) * (range.whole === 'even' ? 2 : 1);
-    const one = range.whole ? whole : size * entryStep(value, quantity.unit, units);
-    const next = value + (event.key === 'ArrowUp' ? one : -one);
-    take(entryText(Math.min(range.max, Math.max(range.min, next)), quantity.unit, units));
+    step(value, event.key === 'ArrowUp' ? 1 : -1, event);
   };
   const leave = () => {
     if (fault === undefined) reset();
     onSettle();
   };
-  return { text: isCurrent ? typed.text : stored, error: isCurrent && typed.isFaulty ? (fault ?? null) : null, unit, take, press, leave };
+  const scrub = useScrub(value, step, onSettle);
+  return {
+    text: isCurrent ? typed.text : stored,
+    error: isCurrent && typed.isFaulty ? (fault ?? null) : null,
+    unit,
+    /** What the box takes, as in "0.5 mm to 50 mm". */
+    span: `${spelled(range.min)} to ${spelled(range.max)}`,
+    take,
+    press,
+    leave,
+    scrub,
+  };
 }
 
 /** What is out of range, in the user's units, or null. */

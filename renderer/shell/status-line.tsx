@@ -31,7 +31,7 @@ export function StatusLine() {
       }}
     >
       <span>{meaning}</span>
-      <span>↑ ↓ step an entry; with Shift ten times, with Alt a tenth</span>
+      <span>↑ ↓, or dragging its label, step an entry; with Shift ten times, with Alt a tenth</span>
     </Box>
   );
 }

@@ -6,9 +6,11 @@ import { EntryForm } from '../parts/entry-form';
 import { ProblemList } from '../parts/problem-list';
 import { ResultList } from '../parts/result-list';
 import { Section } from '../parts/section';
+import { useUnits } from '../parts/unit-preferences';
 import { changeKind, editEntries, editEntry, setFault, settleEntry, toggleSection, useDesign } from '../state/design';
 import { reference, useResults } from '../state/results';
-import { setView, useView } from '../state/view';
+import { setView } from '../state/view';
+import { told } from '../units';
 import { goToEntry } from './go-to-entry';
 import { presetTable } from './presets';
 import { worksheetFor } from './registry';
@@ -41,7 +43,8 @@ function Inputs({ worksheet }: { worksheet: Worksheet }) {
   const design = useDesign((s) => s.design);
   const faults = useDesign((s) => s.faults);
   const problems = useResults((s) => s.problems);
-  const sizes = useView((s) => s.wire);
+  const units = useUnits();
+  const sizes = units.wire;
   const groups = useMemo(
     () => worksheet.groups.map((g) => ({ title: g.title, entries: g.entries, table: g.preset && presetTable(g.preset, design, sizes) })),
     [worksheet, design, sizes],
@@ -53,7 +56,7 @@ function Inputs({ worksheet }: { worksheet: Worksheet }) {
         design={design}
         groups={groups}
         faults={faults}
-        problems={Object.fromEntries(problems.map((p) => [p.where, p.message]))}
+        problems={Object.fromEntries(problems.map((p) => [p.where, told(p, units)]))}
         onEdit={(path, value, typed) => editEntry(path, value, stepName, typed)}
         onKind={(path, kind) => changeKind(path, kind, stepName)}
         onToggle={(path, present) =>

@@ -1,60 +1,10 @@
 import { readFileSync } from 'node:fs';
-import type { Download } from 'playwright-core';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { beforeEach, describe, expect, test } from 'vitest';
-import { accessibilityFaults, freshApp } from './app-page';
+import { describe, expect, test } from 'vitest';
+import { accessibilityFaults } from './app-page';
+import { drivenApp, titles } from './driving';
 
-const app = freshApp();
-
-const titles = [
-  'Magnets and gap',
-  'Coils',
-  'Wire and fit',
-  'Volts and amps',
-  'Heat',
-  'Wind match',
-  'Battery and controller',
-  'Bench',
-  'Shelf search',
-  'Winding sheet',
-];
-
-const headline = () => app.page.getByTestId('headline');
-const entry = (label: string) => app.page.getByRole('textbox', { name: label, exact: true });
-const goTo = async (title: string) => {
-  await app.page.getByRole('navigation').getByRole('button', { name: title }).click();
-  await app.page.getByRole('heading', { level: 1, name: title }).waitFor();
-};
-
-/** Volts at 1000 rpm as the strip shows them. */
-const headlineVolts = async () => Number(/^([\d.]+)\s*V$/m.exec(await headline().innerText())?.[1]);
-
-const settled = () => app.page.getByTestId('headline').and(app.page.locator('[aria-busy="false"]')).waitFor();
-
-/** From the menus that a test can follow: without the pickers that a browser shows outside the page. */
-beforeEach(async () => {
-  // Listening from the start: asked for only with the key press, the browser may open its own chooser first.
-  app.page.on('filechooser', () => undefined);
-  await app.page.addInitScript(() => {
-    for (const picker of ['showOpenFilePicker', 'showSaveFilePicker']) Object.defineProperty(window, picker, { value: undefined });
-  });
-  await app.page.reload();
-  await settled();
-});
-
-async function openDemo(name: RegExp): Promise<void> {
-  await app.page.getByRole('button', { name: 'File' }).click();
-  await app.page.getByRole('menuitem', { name: 'New from a demo' }).click();
-  await app.page.getByRole('dialog').getByRole('button', { name }).click();
-  await app.page.getByRole('dialog').waitFor({ state: 'detached' });
-  await settled();
-}
-
-async function downloaded(act: () => Promise<void>): Promise<Download> {
-  const waiting = app.page.waitForEvent('download');
-  await act();
-  return waiting;
-}
+const { app, headline, headlineVolts, entry, goTo, settled, openDemo, downloaded } = drivenApp();
 
 describe('a blank design', () => {
   test('is worked out as soon as the page is there', async () => {

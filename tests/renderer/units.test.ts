@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { UnitKind } from '../../core';
-import { digits, entryText, entryUnit, format, formatDifference, parse, shown, type UnitPreferences } from '../../renderer/units';
+import { blankDesign, readDesign, type UnitKind } from '../../core';
+import { digits, entryText, entryUnit, format, formatDifference, shown, told, type UnitPreferences } from '../../renderer/units';
+import { parse } from '../../renderer/reading';
 
 const metric: UnitPreferences = { length: 'mm', wire: 'metric', temperature: 'C' };
 const imperial: UnitPreferences = { length: 'in', wire: 'awg', temperature: 'F' };
@@ -60,6 +61,50 @@ describe('reading', () => {
     expect(value('12 kOe', 'fieldStrength')).toBeCloseTo(954_930, -1);
     expect(value('25 mph', 'windSpeed')).toBeCloseTo(11.176, 9);
     expect(value('60', 'speed')).toBeCloseTo(2 * Math.PI, 12);
+  });
+});
+
+describe('a wire gauge', () => {
+  // ASTM B258, table 1: 14 AWG is 0.0641 in, 18 AWG is 0.0403 in, 10 AWG is 0.1019 in. From memory.
+  test.each([
+    ['14 AWG', 0.0641],
+    ['awg 18', 0.0403],
+    ['10awg', 0.1019],
+  ])('%s is a bare wire of %d in', (text, inches) => {
+    expect(value(text, 'wireDiameter') / 0.0254).toBeCloseTo(inches, 4);
+  });
+
+  test('that is not in the table is refused, and so is one where no bare wire is meant', () => {
+    expect(parse('99 AWG', 'wireDiameter', metric)).toMatchObject({ ok: false, message: expect.stringContaining('AWG to') as string });
+    expect(parse('14 AWG + 1', 'wireDiameter', metric).ok).toBe(false);
+    expect(parse('14 AWG', 'length', metric).ok).toBe(false);
+  });
+});
+
+describe('a message of the core', () => {
+  const words = { message: 'must be more than 40 mm; received 30 mm', parts: ['must be more than ', at(0.04), '; received ', at(0.03)] };
+  function at(value: number) {
+    return { value, unit: 'length' as const, text: `${value * 1000} mm` };
+  }
+
+  test('tells its numbers in the user’s units', () => {
+    expect(told(words, metric)).toBe(words.message);
+    expect(told(words, imperial)).toBe('must be more than 1.575 in; received 1.181 in');
+  });
+
+  test('without numbers is told as it stands', () => {
+    expect(told({ message: 'as it stands' }, imperial)).toBe('as it stands');
+  });
+
+  test('about geometry is the same in either way of telling where millimetres are used', () => {
+    const design = blankDesign();
+    const { layout } = design.winding;
+    if (layout.kind !== 'concentrated') throw new Error('the blank design has separate coils');
+    const read = readDesign({ ...design, winding: { ...design.winding, layout: { ...layout, holeOuterRadius: layout.holeInnerRadius } } });
+    const problem = read.ok ? undefined : read.problems[0];
+    expect(problem?.parts?.length).toBeGreaterThan(1);
+    expect(problem && told(problem, metric)).toBe(problem?.message);
+    expect(problem && told(problem, imperial)).toMatch(/ in; received .* in$/);
   });
 });
 

@@ -1,0 +1,58 @@
+import type { Download } from 'playwright-core';
+import { beforeEach } from 'vitest';
+import { type AppPage, freshApp } from './app-page';
+
+export const titles = [
+  'Magnets and gap',
+  'Coils',
+  'Wire and fit',
+  'Volts and amps',
+  'Heat',
+  'Wind match',
+  'Battery and controller',
+  'Bench',
+  'Shelf search',
+  'Winding sheet',
+];
+
+/** A fresh app for each test, driven by menus that a test can follow: without the pickers that a browser shows outside the page. */
+export function drivenApp() {
+  const app = freshApp();
+  beforeEach(async () => {
+    // Listening from the start: asked for only with the key press, the browser may open its own chooser first.
+    app.page.on('filechooser', () => undefined);
+    await app.page.addInitScript(() => {
+      for (const picker of ['showOpenFilePicker', 'showSaveFilePicker']) Object.defineProperty(window, picker, { value: undefined });
+    });
+    await app.page.reload();
+    await settled(app);
+  });
+
+  const headline = () => app.page.getByTestId('headline');
+  return {
+    app,
+    headline,
+    settled: () => settled(app),
+    entry: (label: string) => app.page.getByRole('textbox', { name: label, exact: true }),
+    goTo: async (title: string): Promise<void> => {
+      await app.page.getByRole('navigation', { name: 'Worksheets' }).getByRole('button', { name: title }).click();
+      await app.page.getByRole('heading', { level: 1, name: title }).waitFor();
+    },
+    /** Volts at 1000 rpm as the strip shows them. */
+    headlineVolts: async () => Number(/^([\d.]+)\s*V$/m.exec(await headline().innerText())?.[1]),
+    openDemo: async (name: RegExp): Promise<void> => {
+      await app.page.getByRole('button', { name: 'File' }).click();
+      await app.page.getByRole('menuitem', { name: 'New from a demo' }).click();
+      await app.page.getByRole('dialog').getByRole('button', { name }).click();
+      await app.page.getByRole('dialog').waitFor({ state: 'detached' });
+      await settled(app);
+    },
+    downloaded: async (act: () => Promise<void>): Promise<Download> => {
+      const waiting = app.page.waitForEvent('download');
+      await act();
+      return waiting;
+    },
+  };
+}
+
+const settled = (app: AppPage) => app.page.getByTestId('headline').and(app.page.locator('[aria-busy="false"]')).waitFor();

@@ -1,0 +1,84 @@
+import { expect, test } from 'vitest';
+import { drivenApp } from './driving';
+
+const { app, entry, goTo, settled, openDemo } = drivenApp();
+
+const number = async (label: string) => Number(await entry(label).inputValue());
+
+const labelOf = (label: string) =>
+  app.page
+    .locator('label')
+    .filter({ hasText: new RegExp(`^${label}`) })
+    .first();
+
+/** Drags a label sideways by some pixels, as a hand does: in several moves. */
+async function drag(label: string, pixels: number): Promise<void> {
+  const box = await labelOf(label).boundingBox();
+  if (!box) throw new Error(`no label ${label}`);
+  const [x, y] = [box.x + 10, box.y + box.height / 2];
+  await app.page.mouse.move(x, y);
+  await app.page.mouse.down();
+  await app.page.mouse.move(x + pixels, y, { steps: 5 });
+  await app.page.mouse.up();
+}
+
+test('a length is taken in any unit, as a sum or a fraction, and shown in the user’s own', async () => {
+  for (const [typed, shown] of [
+    ['3/8 in', '9.525'],
+    ['12+0.5', '12.5'],
+    ['1.2cm', '12'],
+    ['½', '½'],
+  ]) {
+    await entry('Thickness').fill(typed);
+    await entry('Thickness').press('Tab');
+    expect(await entry('Thickness').inputValue()).toBe(shown);
+  }
+  await goTo('Wire and fit');
+  await entry('Conductor diameter').fill('14 AWG');
+  await entry('Conductor diameter').press('Tab');
+  expect(await number('Conductor diameter')).toBeCloseTo(0.0641 * 25.4, 2); // ASTM B258, from memory
+});
+
+test('arrow keys step a number, ten times as much with Shift and a tenth with Alt', async () => {
+  await entry('Thickness').fill('12');
+  for (const [keys, shown] of [
+    ['ArrowUp', 13],
+    ['Shift+ArrowUp', 23],
+    ['Alt+ArrowDown', 22.9],
+    ['ArrowDown', 21.9],
+  ] as const) {
+    await entry('Thickness').press(keys);
+    expect(await number('Thickness')).toBe(shown);
+  }
+  expect(await app.page.getByRole('contentinfo').innerText()).toMatch(/From [\d.]+ mm to [\d.]+ mm/);
+});
+
+test('dragging a label steps its number, as one step to undo; clicking it still goes to the box', async () => {
+  await openDemo(/cabin/i);
+  await goTo('Coils');
+  const before = await number('Turns');
+  await drag('Turns', 40);
+  expect(await number('Turns')).toBe(before + 10);
+  await app.page.keyboard.down('Shift');
+  await drag('Turns', -8);
+  await app.page.keyboard.up('Shift');
+  expect(await number('Turns')).toBe(before - 10);
+  await settled();
+  await app.page.getByRole('button', { name: `Undo turns ${before + 10} → ${before - 10}` }).click();
+  await app.page.getByRole('button', { name: `Undo turns ${before} → ${before + 10}` }).click();
+  expect(await number('Turns')).toBe(before);
+  await labelOf('Turns').click();
+  expect(await entry('Turns').evaluate((box) => box === document.activeElement)).toBe(true);
+  expect(app.complaints).toEqual([]);
+});
+
+test('a complaint of two entries about each other speaks the user’s units', async () => {
+  await app.page.keyboard.press('Alt+L');
+  await goTo('Coils');
+  await entry('Hole ends at').fill('2');
+  await app.page
+    .getByRole('main')
+    .getByRole('status')
+    .getByText(/radius of [\d.]+ in; received 2 in/)
+    .waitFor();
+});
