@@ -9,6 +9,7 @@ export type UnitKind =
   | 'ratio'
   | 'percent'
   | 'temperature'
+  | 'temperatureDifference'
   | 'temperatureCoefficient'
   | 'fluxDensity'
   | 'fieldStrength'

@@ -97,6 +97,11 @@ const kinds: Record<UnitKind, Kind> = {
     entry: (p) => `°${p.temperature}`,
     results: (p) => [`°${p.temperature}`],
   },
+  temperatureDifference: {
+    units: { K: { factor: 1 }, '°C': { factor: 1 }, '°F': { factor: 5 / 9 } },
+    entry: (p) => (p.temperature === 'F' ? '°F' : 'K'),
+    results: (p) => [p.temperature === 'F' ? '°F' : 'K'],
+  },
   temperatureCoefficient: only('%/K', { '%/K': { factor: 0.01 }, '%/°C': { factor: 0.01 }, '1/K': { factor: 1 } }),
   fluxDensity: only('T', { T: { factor: 1 }, mT: { factor: 1e-3 }, G: { factor: 1e-4 }, kG: { factor: 0.1 } }),
   fieldStrength: only('kA/m', {

@@ -9,6 +9,7 @@ import { siteSection, turbineSection } from '../turbine/section';
 import { windingSection } from '../winding/section';
 import { wireSection } from '../wire/section';
 import { readingSection } from './readings';
+import { searchSection } from './search';
 import { reelSection } from './shelf';
 
 /** The one definition of a design file: types, messages and the published JSON Schema come from it. */
@@ -28,6 +29,7 @@ export const designSchema = z.strictObject({
   turbine: turbineSection,
   site: siteSection,
   shelf: z.array(reelSection).max(200).optional(),
+  search: searchSection.optional(),
   bench: z.array(readingSection).max(1000).optional(),
 });
 
