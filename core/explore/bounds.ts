@@ -11,16 +11,13 @@ import type { Frame, SearchSpace, Winding } from './space';
 export function frameFaults(design: Design, placed: WindingResult, magnetsInHand: number): Problem[] {
   const { discs, magnets } = design;
   const needed = discs.poles * (discs.arrangement === 'facing-pair' ? 2 : 1);
-  const short =
-    needed > magnetsInHand ? [{ where: 'discs.poles', message: `Needs ${needed} magnets; ${magnetsInHand} are in hand.` }] : [];
+  const short = needed > magnetsInHand ? [{ where: 'discs.poles', message: `Needs ${needed} magnets; ${magnetsInHand} are in hand.` }] : [];
   const dangers = [...discCautions(magnets.shape, discs), ...placed.cautions].filter(({ severity }) => severity === 'danger');
   return [...short, ...geometryProblems(design), ...dangers.map(({ where, message }) => ({ where, message }))];
 }
 
 /** How many of a search's turns can be wound: those that go in by hand and that the reel is enough for. */
 export interface Windable {
-  /** The design with the least turns; every stage before the wire is that of all turns. */
-  design: Design;
   /** How many of the space's turns, from the least, can be wound. */
   count: number;
   /** How many more would go in if the reel were longer. */
@@ -41,7 +38,7 @@ export function windableTurns({ base, turns }: SearchSpace, frame: Frame, windin
     fitting++;
     if (wireMass <= winding.reel.mass) enough++;
   }
-  return { design, count: enough, shortOfWire: fitting - enough };
+  return { count: enough, shortOfWire: fitting - enough };
 }
 
 /** Where the copper lies, for any number of turns. */

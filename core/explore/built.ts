@@ -25,7 +25,7 @@ const LEAST_CLEARANCE = 0.05e-3;
  * Solves machines as they come out of the workshop, by the pipeline itself. Only the field's stages are read off a table over gap and remanence that the
  * same stages have filled (field-table.ts); everything behind them is worked out anew for every machine.
  */
-export function createBuilder(design: Design, limits: Tolerances): { build(departures: Departures): Built; error: number } {
+export function createBuilder(design: Design, limits: Tolerances): { build: (departures: Departures) => Built; error: number } {
   const { magnets, discs, winding, surroundings, site } = design;
   const placed = windingStage(winding, discs.poles);
   const gap = gapOf(design);
@@ -34,9 +34,7 @@ export function createBuilder(design: Design, limits: Tolerances): { build(depar
   const reach = (id: 'gap' | 'remanence' | 'magnetTemperature') => (FOLLOWED * limits[id]) / BELL_LIMIT;
   const closest = gap - 2 * (discs.runningClearance - LEAST_CLEARANCE);
   const warm = surroundings.magnetTemperature;
-  const strengths = [-1, 1].flatMap((a) =>
-    [-1, 1].map((b) => remanenceOf(a * reach('remanence'), warm + b * reach('magnetTemperature'))),
-  );
+  const strengths = [-1, 1].flatMap((a) => [-1, 1].map((b) => remanenceOf(a * reach('remanence'), warm + b * reach('magnetTemperature'))));
   const room = 1e-6 * gap;
   const table = fieldTable(
     design,
@@ -112,4 +110,3 @@ function shared<T>(rows: T[], map: (row: T) => T): T[] {
     return known;
   });
 }
-

@@ -1,3 +1,4 @@
+import type { WindingResult } from '../winding/stage';
 import { frameFaults, placedOn, windableTurns } from './bounds';
 import type { Candidate, Frame, SearchSpace, Winding } from './space';
 
@@ -38,13 +39,20 @@ export interface Pruned {
 
 /** The machines of a piece that can be wound, fewest turns first. Those that cannot are counted in `pruned`. */
 export function* candidatesOf(space: SearchSpace, { frame, windings }: Unit, pruned: Pruned): Generator<Candidate> {
+  // Where the copper lies goes with the frame and the paths alone.
+  const frames = new Map<number, { placed: WindingResult; faulty: boolean }>();
   for (const winding of windings) {
-    const { design, placed } = placedOn(space, frame, winding);
-    if (frameFaults(design, placed, space.magnetsInHand).length) {
+    let known = frames.get(winding.parallelPaths);
+    if (!known) {
+      const { design, placed } = placedOn(space, frame, winding);
+      known = { placed, faulty: frameFaults(design, placed, space.magnetsInHand).length > 0 };
+      frames.set(winding.parallelPaths, known);
+    }
+    if (known.faulty) {
       pruned.frame += space.turns.length;
       continue;
     }
-    const { count, shortOfWire } = windableTurns(space, frame, winding, placed);
+    const { count, shortOfWire } = windableTurns(space, frame, winding, known.placed);
     pruned.reel += shortOfWire;
     pruned.fit += space.turns.length - count - shortOfWire;
     for (const turns of space.turns.slice(0, count)) yield { ...frame, ...winding, turns };

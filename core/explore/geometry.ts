@@ -34,8 +34,7 @@ export function designOf(base: Design, candidate: Candidate): Design {
 /** The layout on a frame: the design's own where nothing about it changes. */
 export function layoutOf(base: Design, frame: Frame): Layout {
   const { layout } = base.winding;
-  if (frame.layout === 'concentrated')
-    return layout.kind === 'concentrated' ? sameCoils(base, layout, frame) : coilsOnMagnets(base, frame);
+  if (frame.layout === 'concentrated') return layout.kind === 'concentrated' ? sameCoils(base, layout, frame) : coilsOnMagnets(base, frame);
   return layout.kind === 'serpentine' ? sameRings(base, layout, frame) : ringsOnMagnets(base, frame);
 }
 

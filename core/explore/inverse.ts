@@ -26,7 +26,11 @@ export function turnsForCutIn(design: Design, wind: number): Answer<number> {
   const windOf = (turns: number) => solved(turns).results.cutIn.wind ?? Infinity;
   let [below, best] = [0, Infinity];
   for (let turns = 1; turns <= MOST_TURNS; turns = Math.ceil(turns * GROWTH)) {
-    if (windOf(turns) <= wind) return answer(firstWhole((n) => windOf(n) <= wind, below + 1, turns), solved);
+    if (windOf(turns) <= wind)
+      return answer(
+        firstWhole((n) => windOf(n) <= wind, below + 1, turns),
+        solved,
+      );
     if (windOf(turns) > best) break;
     best = windOf(turns);
     below = turns;

@@ -2,7 +2,16 @@ import type { Design } from '../design/schema';
 import type { Random } from '../numeric/random';
 import type { UnitKind } from '../quantities';
 
-export type ToleranceId = 'gap' | 'runOut' | 'remanence' | 'magnetPlace' | 'turns' | 'wire' | 'airTemperature' | 'magnetTemperature' | 'wind';
+export type ToleranceId =
+  | 'gap'
+  | 'runOut'
+  | 'remanence'
+  | 'magnetPlace'
+  | 'turns'
+  | 'wire'
+  | 'airTemperature'
+  | 'magnetTemperature'
+  | 'wind';
 
 /** How roughly a workshop builds: the greatest departure of each kind, 19 times in 20 within it, or always where it is even. */
 export type Tolerances = Record<ToleranceId, number>;

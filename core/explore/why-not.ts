@@ -55,4 +55,5 @@ const isOf = ({ metal, conductorDiameter }: Reel, { winding: { wire } }: Design)
   metal === wire.metal && Math.abs(conductorDiameter - wire.conductorDiameter) < SAME_WIRE;
 
 /** Length of so much of a reel's wire. [kg → m] */
-const metresOf = (mass: number, { metal, conductorDiameter }: Reel) => mass / (METALS[metal].density * (Math.PI / 4) * conductorDiameter ** 2);
+const metresOf = (mass: number, { metal, conductorDiameter }: Reel) =>
+  mass / (METALS[metal].density * (Math.PI / 4) * conductorDiameter ** 2);

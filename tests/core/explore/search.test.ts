@@ -1,0 +1,172 @@
+import { describe, expect, test } from 'vitest';
+import { solve } from '../../../core/chain/solve';
+import { createStageCache } from '../../../core/chain/stage-cache';
+import type { Design } from '../../../core/design/schema';
+import { createEvaluator, type Found } from '../../../core/explore/evaluate';
+import { beats } from '../../../core/explore/front';
+import { designOf } from '../../../core/explore/geometry';
+import { breaches, marks } from '../../../core/explore/limits';
+import { objectives, objectivesOf, vectorOf } from '../../../core/explore/objectives';
+import { createSearch, limitsOf, noStanding, searchAll, takeIn } from '../../../core/explore/search';
+import { searchSpace, type Candidate } from '../../../core/explore/space';
+import { whyNot } from '../../../core/explore/why-not';
+import { createRandom } from '../../../core/numeric/random';
+import { demo } from './demo';
+
+const nameOf = ({ candidate }: Found) => JSON.stringify(candidate);
+const sorted = (found: readonly Found[]) => found.map(nameOf).sort();
+
+/** Every machine of a space, nothing ruled out beforehand: each solved on its own, and what cannot stand struck off afterwards by its results. */
+function bruteForce(design: Design): Found[] {
+  const space = searchSpace(design);
+  const limits = limitsOf(design);
+  const shelf = design.shelf ?? [];
+  const cache = createStageCache();
+  const all = space.frames.flatMap((frame) =>
+    space.windings(frame).flatMap((winding) => space.turns.map((turns): Candidate => ({ ...frame, ...winding, turns }))),
+  );
+  const stand = all.flatMap((candidate): Found[] => {
+    const made = designOf(design, candidate);
+    const results = solve(made, cache);
+    const { stages, coils } = results;
+    const dangers = [...stages.winding.cautions, ...stages.field.cautions].filter(
+      ({ severity, where }) => severity === 'danger' && where !== 'magnets.intrinsicCoercivity',
+    );
+    if (dangers.length || !coils.fits || coils.wireMass > candidate.reel.mass) return [];
+    const values = objectivesOf(results, shelf.every(({ price }) => price !== undefined) ? candidate.reel.price : undefined);
+    return breaches(values, limits).length ? [] : [{ candidate, objectives: values }];
+  });
+  return stand.filter((one) => !stand.some((other) => beats(vectorOf(other.objectives), vectorOf(one.objectives))));
+}
+
+describe('on small spaces the search finds exactly what brute force finds', () => {
+  test.each<[string, Design]>([
+    [
+      'reels, hands, turns, gap and phases of a serpentine',
+      demo('shed-light', {
+        runningClearance: { from: 0.0015, to: 0.002, step: 0.0005 },
+        phases: { from: 1, to: 2, step: 1 },
+        inHand: { from: 1, to: 2, step: 1 },
+        turns: { from: 20, to: 60, step: 10 },
+        limits: { temperatureMargin: 0 },
+      }),
+    ],
+    [
+      'layouts, poles and coils, some of which do not go',
+      demo('shed-light', {
+        layouts: ['concentrated', 'stacked'],
+        poles: { from: 8, to: 20, step: 6 },
+        coils: { from: 6, to: 9, step: 3 },
+        parallelPaths: { from: 1, to: 2, step: 1 },
+        turns: { from: 20, to: 80, step: 30 },
+      }),
+    ],
+  ])('%s', { timeout: 60_000 }, (_, design) => {
+    const { front, considered, solved, pruned } = searchAll(design);
+    expect(sorted(front.items)).toEqual(sorted(bruteForce(design)));
+    expect(front.items.length).toBeGreaterThan(3);
+    expect(solved + pruned.frame + pruned.fit + pruned.reel).toBe(considered);
+    expect(pruned.frame + pruned.fit + pruned.reel).toBeGreaterThan(0);
+  });
+});
+
+/** `SPACES=20 SAMPLES=10000` is the whole check; every run does a little of it. */
+const SPACES = Number(process.env.SPACES ?? 2);
+const SAMPLES = Number(process.env.SAMPLES ?? 30);
+
+test(`on ${SPACES} random larger spaces no random sample beats what the search found`, { timeout: 3_600_000 }, () => {
+  for (let seed = 1; seed <= SPACES; seed++) {
+    const random = createRandom(seed);
+    const whole = (low: number, high: number) => low + Math.floor((high - low + 1) * random.uniform());
+    const from = whole(8, 30);
+    const design = demo('shed-light', {
+      phases: { from: 1, to: whole(1, 3), step: 1 },
+      thickness: { from: 0.005, to: 0.005 + 0.001 * whole(0, 1), step: 0.001 },
+      inHand: { from: 1, to: whole(1, 2), step: 1 },
+      turns: { from, to: from + whole(4, SAMPLES), step: whole(2, 6) },
+      connections: ['star', 'delta'],
+      limits: { temperatureMargin: whole(-20, 10) },
+    });
+    const space = searchSpace(design);
+    const evaluate = createEvaluator(space);
+    const front = searchAll(design).front.items.map((each) => vectorOf(each.objectives));
+    const any = <T>(list: readonly T[]) => list[whole(0, list.length - 1)];
+    for (let k = 0; k < SAMPLES; k++) {
+      const frame = any(space.frames);
+      const candidate: Candidate = { ...frame, ...any(space.windings(frame)), turns: any(space.turns) };
+      const { coils } = solve(designOf(design, candidate));
+      const found = evaluate(candidate);
+      if (!coils.fits || coils.wireMass > candidate.reel.mass || breaches(found.objectives, limitsOf(design)).length) continue;
+      const vector = vectorOf(found.objectives);
+      expect(front.some((each) => beats(vector, each))).toBe(false);
+      expect(front.some((each) => beats(each, vector) || each.every((value, i) => value === vector[i]))).toBe(true);
+    }
+  }
+});
+
+test('pieces may come in any order, from any number of threads', () => {
+  const design = demo('shed-light', { inHand: { from: 1, to: 2, step: 1 }, turns: { from: 20, to: 44, step: 12 } });
+  const [here, there] = [createSearch(design), createSearch(structuredClone(design))];
+  const standing = noStanding();
+  for (let unit = here.units.length - 1; unit >= 0; unit--) takeIn(standing, structuredClone((unit % 2 ? here : there).run(unit)));
+  expect(sorted(standing.front.items)).toEqual(sorted(searchAll(design).front.items));
+  expect(standing.considered).toBe(here.size);
+});
+
+test('tighter limits afterwards leave what a search with those limits finds', () => {
+  const search = { inHand: { from: 1, to: 2, step: 1 }, turns: { from: 20, to: 60, step: 10 } };
+  const wide = searchAll(demo('shed-light', search)).front.items;
+  const middle = [...wide].sort((a, b) => a.objectives.cost - b.objectives.cost)[Math.floor(wide.length / 2)].objectives.cost;
+  const narrow = searchAll(demo('shed-light', { ...search, limits: { cost: middle } })).front.items;
+  expect(sorted(wide.filter(({ objectives: { cost } }) => cost <= middle))).toEqual(sorted(narrow));
+  expect(narrow.length).toBeLessThan(wide.length);
+});
+
+test('marks follow the weights', () => {
+  const values = (cutInWind: number, yearEnergy: number) => ({ cutInWind, yearEnergy, temperatureMargin: 1, controllerMargin: 1, cost: 1 });
+  const all = [values(2, 10), values(4, 20), values(Infinity, 15)];
+  const only = (id: string) => Object.fromEntries(objectives.map((each) => [each.id, each.id === id ? 1 : 0]));
+  expect(marks(all, only('cutInWind'))).toEqual([1, 0, 0]);
+  expect(marks(all, only('yearEnergy'))).toEqual([0, 1, 0.5]);
+  expect(marks(all, only(''))).toEqual([0, 0, 0]);
+});
+
+describe('why not', () => {
+  const design = demo('shed-light', { turns: { from: 20, to: 44, step: 12 }, limits: { temperatureMargin: 0 } });
+  const { front } = searchAll(design);
+  const wish = (change: Partial<Design['winding']>): Design => ({ ...design, winding: { ...design.winding, ...change } });
+  const ask = (wished: Design) => whyNot(wished, limitsOf(wished), front.items);
+
+  test('nothing stands against a machine that was found', () => {
+    const answer = ask(designOf(design, front.items[0].candidate));
+    expect(answer).toMatchObject({ faults: [], breaches: [], beatenBy: [] });
+  });
+
+  test('turns that do not go in, wire that is not there, a reel too short', () => {
+    expect(ask(wish({ turns: 90 })).faults.map(({ where }) => where)).toContain('winding.turns');
+    const { wire } = design.winding;
+    const [fault] = ask(wish({ wire: { ...wire, conductorDiameter: 0.001, overallDiameter: 0.0011 } })).faults;
+    expect(fault.message).toBe('No reel on the shelf holds this wire.');
+    const [short] = ask({ ...design, shelf: design.shelf?.map((reel) => ({ ...reel, mass: 0.1 })) }).faults;
+    expect(short.message).toMatch(/kg too light: \d+ m are missing/);
+  });
+
+  test('a limit broken, with value and limit', () => {
+    const hot = { ...design, surroundings: { ...design.surroundings, formerLimit: 25 } };
+    const [breach] = ask(hot).breaches;
+    expect(breach.objective.id).toBe('temperatureMargin');
+    expect(breach.value).toBeLessThan(0);
+  });
+
+  test('too few magnets', () => {
+    const answer = ask({ ...design, search: { ...design.search, magnetsInHand: 20 } });
+    expect(answer.faults[0]).toEqual({ where: 'discs.poles', message: 'Needs 28 magnets; 20 are in hand.' });
+  });
+
+  test('a machine that another beats, and by which', () => {
+    const { objectives: own } = ask(design);
+    const better = { candidate: front.items[0].candidate, objectives: { ...own, cost: own.cost / 2 } };
+    const elsewhere = { ...better, objectives: { ...own, cost: own.cost / 2, yearEnergy: own.yearEnergy / 2 } };
+    expect(whyNot(design, {}, [elsewhere, better]).beatenBy).toEqual([better]);
+  });
+});
