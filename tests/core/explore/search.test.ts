@@ -90,10 +90,10 @@ test(`on ${SPACES} random larger spaces no random sample beats what the search f
     const space = searchSpace(design);
     const evaluate = createEvaluator(space);
     const front = searchAll(design).front.items.map((each) => vectorOf(each.objectives));
-    const any = <T>(list: readonly T[]) => list[whole(0, list.length - 1)];
+    const oneOf = <T>(list: readonly T[]) => list[whole(0, list.length - 1)];
     for (let k = 0; k < SAMPLES; k++) {
-      const frame = any(space.frames);
-      const candidate: Candidate = { ...frame, ...any(space.windings(frame)), turns: any(space.turns) };
+      const frame = oneOf(space.frames);
+      const candidate: Candidate = { ...frame, ...oneOf(space.windings(frame)), turns: oneOf(space.turns) };
       const { coils } = solve(designOf(design, candidate));
       const found = evaluate(candidate);
       if (!coils.fits || coils.wireMass > candidate.reel.mass || breaches(found.objectives, limitsOf(design)).length) continue;
