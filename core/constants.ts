@@ -8,3 +8,6 @@ export const METALS = {
   // IEC 60889 hard-drawn aluminium: 28.264 nΩ·m, 0.00403 /K, 2703 kg/m³ (from memory). Specific heat: 897 J/(kg·K), CRC Handbook (from memory).
   aluminium: { resistivity: 28.264e-9, temperatureCoefficient: 0.00403, density: 2703, specificHeat: 897 },
 } as const;
+
+/** An ohmmeter that shows no end of ohms is written down as this. [Ω] */
+export const OPEN_OHMS = 1e6;

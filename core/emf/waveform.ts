@@ -47,7 +47,14 @@ export function coilEmf(
  * Checked   tests/laws/emf.test.ts
  */
 export function combined(parts: readonly PhaseEmf[], weights: readonly number[]): PhaseEmf {
-  const sum = (key: keyof PhaseEmf) => parts[0][key].map((_, h) => parts.reduce((total, part, i) => total + weights[i] * part[key][h], 0));
+  const sum = (key: keyof PhaseEmf) => {
+    const total = new Array<number>(parts[0][key].length).fill(0);
+    parts.forEach((part, i) => {
+      const values = part[key];
+      for (let h = 0; h < total.length; h++) total[h] += weights[i] * values[h];
+    });
+    return total;
+  };
   return { cos: sum('cos'), sin: sum('sin') };
 }
 
@@ -90,7 +97,9 @@ export function harmonicPeak(emf: PhaseEmf, index: number): number {
  * Checked   tests/laws/emf.test.ts
  */
 export function valueAt(emf: PhaseEmf, orders: readonly number[], angle: number): number {
-  return orders.reduce((sum, n, h) => sum + emf.cos[h] * Math.cos(n * angle) + emf.sin[h] * Math.sin(n * angle), 0);
+  let sum = 0;
+  for (let h = 0; h < orders.length; h++) sum += emf.cos[h] * Math.cos(orders[h] * angle) + emf.sin[h] * Math.sin(orders[h] * angle);
+  return sum;
 }
 
 /**
