@@ -110,7 +110,12 @@ function lineBranch(machine: BenchMachine, phase: number): Branch {
   const others = all.filter((_, j) => j + 1 !== phase);
   const rest = others.reduce((sum, { resistance20 }) => sum + resistance20, 0);
   if (!Number.isFinite(here.resistance20)) {
-    const emf = Number.isFinite(rest) ? combined(others.map(({ emf }) => emf), others.map(() => -1)) : nothing(orders);
+    const emf = Number.isFinite(rest)
+      ? combined(
+          others.map(({ emf }) => emf),
+          others.map(() => -1),
+        )
+      : nothing(orders);
     return { emf, resistance20: rest };
   }
   if (!Number.isFinite(rest)) return here;
@@ -127,6 +132,6 @@ function lineBranch(machine: BenchMachine, phase: number): Branch {
 /** An open circuit counts as so many times what was planned: far off, and still a number. */
 const OPEN_COUNTS = 20;
 
-/** Ohms as they are compared: whatever shows no end of ohms is as open as any other. */
+/** Ohms as they are compared: whatever shows no end of ohms counts alike. */
 export const comparedOhms = (ohms: number, planned: number): number =>
   ohms >= OPEN_OHMS ? OPEN_COUNTS * planned : Math.min(ohms, OPEN_COUNTS * planned);

@@ -36,7 +36,8 @@ export function misalignedDiscs(machine: BenchMachine): Fault[] {
     {
       words: 'the two discs are turned against each other',
       subject: '',
-      check: 'Lay a straight edge from a magnet’s side on one disc to its partner on the other, or sight along the axle. Keep fingers clear: the discs pull.',
+      check:
+        'Lay a straight edge from a magnet’s side on one disc to its partner on the other, or sight along the axle. Keep fingers clear: the discs pull.',
       freedom: { label: 'Angle', unit: 'angle', from: 0.02 * pitch, to: 0.95 * pitch, starts: [0.3 * pitch, 0.7 * pitch] },
       build: (angle) => turnedDiscs(machine, angle),
     },

@@ -79,7 +79,7 @@ function once(build: Fault['build']): Fault['build'] {
 
 /** Everything that may be so with a machine. */
 export function hypothesesOf(machine: BenchMachine): Hypothesis[] {
-  const named = Object.entries(families).map(([family, { faults }]) => ({ family: family as FamilyName, faults: faults(machine) }));
+  const named = Object.entries<Family>(families).map(([family, { faults }]) => ({ family: family as FamilyName, faults: faults(machine) }));
   const kinds = named.filter(({ family, faults }) => family !== 'healthy' && faults.length > 0).length;
   return named.flatMap(({ family, faults }) =>
     faults.map((fault) => ({

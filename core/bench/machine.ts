@@ -115,8 +115,7 @@ export function benchMachine(design: Design, { stages, gap }: Results): BenchMac
       gapLength: gap.length,
       widened: widening(design, gap.length, harmonics),
       upperShare: sharing(design, gap.length, harmonics),
-      singleMagnet: () =>
-        (single ??= layout.kind === 'concentrated' ? singleMagnetLinkage(design, gap.length, fundamental) : []),
+      singleMagnet: () => (single ??= layout.kind === 'concentrated' ? singleMagnetLinkage(design, gap.length, fundamental) : []),
       turns,
       coilAngles: placed.coils.map(({ angle }) => angle),
       source: (temperature) => ({
@@ -159,7 +158,8 @@ function sharing({ magnets, discs }: Design, gapLength: number, orders: readonly
     orders.map((n) => {
       const wave = (n * discs.poles) / 2 / discs.pitchRadius;
       if (discs.backing.kind !== 'steel') return 1 / (1 + Math.exp(-2 * wave * height));
-      const ratio = (Math.exp(-2 * wave * height) * (1 + Math.exp(-2 * wave * (depth - height)))) / (1 + Math.exp(-2 * wave * (depth + height)));
+      const ratio =
+        (Math.exp(-2 * wave * height) * (1 + Math.exp(-2 * wave * (depth - height)))) / (1 + Math.exp(-2 * wave * (depth + height)));
       return 1 / (1 + ratio);
     });
 }

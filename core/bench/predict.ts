@@ -29,14 +29,16 @@ export interface Question {
   planned: number;
   /** As measured, open circuits made a number. */
   value: number;
-  /** Standard deviation of measured about predicted: meter, speed and winding together. */
+  /** Standard deviation of measured about predicted: meter, speed and winding together; and the part of it that goes with the size. */
   sigma: number;
+  share: number;
   powers: Powers;
   /** What the machine's inductance makes of the direct current; 1 for all else. */
   inductive: number;
 }
 
-const withAllowance = (machine: BenchMachine, { field, resistance }: Allowance): BenchMachine => ({
+/** The machine that the allowances make of another. */
+export const withAllowance = (machine: BenchMachine, { field, resistance }: Allowance): BenchMachine => ({
   ...machine,
   leadResistance20: machine.leadResistance20 * resistance,
   coils: machine.coils.map((coil) => ({
@@ -104,8 +106,8 @@ export function questionOf(machine: BenchMachine, measurement: Measurement): Que
     if (speed.isCommon) powers.drill = speedPower;
   }
   const value = figure === 'ohms' ? comparedOhms(measurement.value, planned) : measurement.value;
-  const shares = Math.hypot(accuracy, COIL_SCATTER, speed ? speedPower * speed.accuracy : 0);
-  return { measurement, planned, value, sigma: Math.hypot(shares * value, COIL_SCATTER * planned, step / 2), powers, inductive };
+  const share = Math.hypot(accuracy, COIL_SCATTER, speed ? speedPower * speed.accuracy : 0);
+  return { measurement, planned, value, sigma: Math.hypot(share * value, COIL_SCATTER * planned, step / 2), share, powers, inductive };
 }
 
 /** How direct current goes with each allowance, near 1: A per unit. */

@@ -39,7 +39,7 @@ export interface Diagnosis {
 
 /** Belief that makes one fault the answer, and a machine one that is as planned. */
 const SURE = 0.95;
-const LIKELY = 0.6;
+const LIKELY = 0.88;
 /** Readings that fit their best explanation worse than this are not explained at all. */
 const UNLIKELY = 1e-3;
 /** Distance squared, in standard deviations, below which two answers are one. */
@@ -78,7 +78,11 @@ export function diagnosis(healthy: BenchMachine, questions: readonly Question[])
   const untested = new Set<FamilyName>();
   for (const { members, best, weight } of ordered) {
     const alone = members.filter(({ family }) => family === 'healthy');
-    const named = (alone.length ? alone : members).map((hypothesis) => ({ ...best, hypothesis }));
+    const named = (alone.length ? alone : members).map((hypothesis) => ({
+      ...best,
+      hypothesis,
+      machine: hypothesis.build(best.amount ?? 0),
+    }));
     if (alone.length) members.filter(({ family }) => family !== 'healthy').forEach(({ family }) => untested.add(family));
     if (weight < LEAST_WEIGHT) continue;
     const like = suspects.find(

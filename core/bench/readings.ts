@@ -48,17 +48,24 @@ export const TACHOMETER_ACCURACY = 0.01;
 /** A voltmeter's own resistance. [Ω] Common practice, no source. */
 const METER_RESISTANCE = 1e7;
 
+/** Why there is no such place on this machine, or nothing. */
+export function strangePlace({ on, number, to = number }: Reading, { layout, phases }: Design['winding']): string | undefined {
+  const coils = layout.kind === 'concentrated' ? layout.coils : phases;
+  const [name, most, last] =
+    on === 'coil' ? ['coil', coils, number] : on === 'run' ? ['coil', coils, Math.max(number, to)] : [on, phases, number];
+  return on !== 'dc' && last > most ? `there is no ${name} ${last}: this machine has ${most}` : undefined;
+}
+
 /** Every usable number of the bench, and what could not be used. */
 export function measurementsOf(design: Design): { measurements: Measurement[]; leftOut: LeftOut[] } {
-  const coils = design.winding.layout.kind === 'concentrated' ? design.winding.layout.coils : design.winding.phases;
   const measurements: Measurement[] = [];
   const leftOut: LeftOut[] = [];
   (design.bench ?? []).forEach((reading, row) => {
     const leave = (why: string) => leftOut.push({ row, why });
-    const { on, number, to = number, accuracy = METER_ACCURACY } = reading;
-    const most = on === 'coil' || on === 'run' ? coils : design.winding.phases;
-    if (on !== 'dc' && Math.max(number, on === 'run' ? to : number) > most) {
-      leave(`there is no ${on === 'coil' || on === 'run' ? 'coil' : on} ${Math.max(number, to)}: this machine has ${most}`);
+    const { on, accuracy = METER_ACCURACY } = reading;
+    const strange = strangePlace(reading, design.winding);
+    if (strange) {
+      leave(strange);
       return;
     }
     const base = { row, accuracy, step: 0, temperature: reading.temperature ?? design.surroundings.airTemperature };
@@ -80,13 +87,22 @@ export function measurementsOf(design: Design): { measurements: Measurement[]; l
       }
     } else if (reading.volts !== undefined) {
       if (!speed) leave('without a speed or hertz, volts are held against nothing');
-      else measurements.push({ ...base, figure: 'acVolts', value: reading.volts, speed, meter: reading.meter ?? 'average', place: placeOf(reading) });
+      else
+        measurements.push({
+          ...base,
+          figure: 'acVolts',
+          value: reading.volts,
+          speed,
+          meter: reading.meter ?? 'average',
+          place: placeOf(reading),
+        });
     }
   });
   return { measurements, leftOut };
 }
 
-function placeOf({ on, number, to }: Reading): Place {
+/** Where an AC meter or an ohmmeter stood. */
+export function placeOf({ on, number, to }: Reading): Place {
   switch (on) {
     case 'coil':
       return { on, coil: number };

@@ -13,7 +13,7 @@ export interface Comparison {
 /** Every figure of a reading beside what it should have been. */
 export function compared(reading: Reading, design: Design, results: Results): Comparison[] {
   const { on, temperature = design.surroundings.airTemperature, speed } = reading;
-  if (on === 'dc') return [];
+  if (on === 'dc' || on === 'run') return [];
   const room = { ...design, surroundings: { ...design.surroundings, airTemperature: temperature } };
   const expected = expectedReadings(room, results);
   const turning = speed === undefined ? undefined : atSpeed(expected, speed);

@@ -39,7 +39,7 @@ const columns = [
   column('hertz', 'Read', 'frequency', 0, 5000),
 ];
 
-const ons: Record<On, string> = { coil: 'coil', phase: 'phase', line: 'two terminals', dc: 'DC side' };
+const ons: Record<On, string> = { coil: 'coil', run: 'run of coils', phase: 'phase', line: 'two terminals', dc: 'DC side' };
 const kinds = { ohms: 'resistance', volts: 'voltage', hertz: 'frequency' } as const;
 const colors = { good: 'success.main', fair: 'warning.main', bad: 'error.main' } as const;
 

@@ -28,6 +28,8 @@ export interface Built {
   leadOhms: number;
   swapped?: number;
   dead?: { phase: number; rail: 'plus' | 'minus' };
+  /** Samples after which all repeats: an electrical period, or a whole turn where one magnet is unlike the others. */
+  period: number;
   /** L − M of a phase. [H] */
   inductance: number;
 }
@@ -36,9 +38,15 @@ export interface Built {
 const STEPS = 96;
 
 /** Builds a machine with one thing wrong, its field and its wire off by the given factors. */
-export function built(geometry: Geometry, wound: Design['winding'], fault: Injected, off: { field: number; resistance: number; coil: number[] }): Built {
-  const { design, shape, gap } = fault.family === 'wider-gap' ? geometryOf(geometry.design, fault.amount) : geometry;
-  const wire = fault.family === 'thinner-wire' ? { ...wound.wire, conductorDiameter: wound.wire.conductorDiameter * (fault.amount ?? 1) } : wound.wire;
+export function built(
+  geometry: Geometry,
+  wound: Design['winding'],
+  fault: Injected,
+  off: { field: number; resistance: number; coil: number[] },
+): Built {
+  const { design, shape, gap } = otherField(geometry, fault);
+  const wire =
+    fault.family === 'thinner-wire' ? { ...wound.wire, conductorDiameter: wound.wire.conductorDiameter * (fault.amount ?? 1) } : wound.wire;
   const winding = { ...wound, wire };
   const placed = windingStage(winding, design.discs.poles);
   const wired = wireStage(winding, wire, placed);
@@ -48,22 +56,49 @@ export function built(geometry: Geometry, wound: Design['winding'], fault: Injec
   const slope = (angle: number, k: number) =>
     shape.linkage[k].reduce((sum, l, h) => sum + l * shape.orders[h] * p * Math.sin(shape.orders[h] * p * angle), 0);
   const single = fault.family === 'flipped-magnet' ? singleMagnetLinkage(geometry.design, gap, shape.linkage[0][0]) : [];
-  const half = (fault.family === 'like-to-like' ? Math.PI / p : fault.family === 'misaligned' ? (fault.amount ?? 0) : 0) / 2;
   const strength = off.field * (fault.family === 'weaker-magnets' ? (fault.amount ?? 1) : 1);
   const coils = placed.coils.map(({ phase, direction, angle }, k) => {
     const wave = Float64Array.from({ length: samples }, (_, i) => {
       const at = i * turn - angle;
-      const whole = (slope(at - half, k) + slope(at + half, k)) / 2;
       const missing = single.reduce((sum, l, j) => sum + l * (j + 1) * Math.sin((j + 1) * at), 0);
-      return winding.turns * strength * off.coil[k] * (whole - missing);
+      return winding.turns * strength * off.coil[k] * (slope(at, k) - missing);
     });
-    return { wave, ohms: wired.coilResistance20 * off.resistance * off.coil[k], phase, direction: direction as number, isOpen: false };
+    return { wave, ohms: wired.coilResistance20 * off.resistance * off.coil[k], phase, direction: direction, isOpen: false };
   });
   const leads = wired.phaseResistance20 - wired.coilResistance20 * placed.seriesCoils;
-  const linked = geometry.perTurn.map((row, i) => row.reduce((sum, l, j) => sum + (placed.coils[j].phase === placed.coils[i].phase ? l * placed.coils[i].direction * placed.coils[j].direction : 0), 0));
+  const linked = geometry.perTurn.map((row, i) =>
+    row.reduce(
+      (sum, l, j) =>
+        sum + (placed.coils[j].phase === placed.coils[i].phase ? l * placed.coils[i].direction * placed.coils[j].direction : 0),
+      0,
+    ),
+  );
   const self = linked.reduce((sum, l, i) => sum + (placed.coils[i].phase === 1 ? l : 0), 0) * winding.turns ** 2;
-  const machine: Built = { design: { ...design, winding: wound }, samples, coils, leadOhms: leads * off.resistance, inductance: self };
+  const machine: Built = {
+    design: { ...design, winding: wound },
+    samples,
+    period: single.length > 0 ? samples : STEPS,
+    coils,
+    leadOhms: leads * off.resistance,
+    inductance: self,
+  };
   return broken(machine, fault);
+}
+
+/** Faults of gap and discs are a field of their own, worked out in full. */
+function otherField(geometry: Geometry, { family, amount = 0 }: Injected): Geometry {
+  const { design } = geometry;
+  const turned = (misalignment: number) => geometryOf({ ...design, discs: { ...design.discs, misalignment } });
+  switch (family) {
+    case 'wider-gap':
+      return geometryOf(design, amount);
+    case 'misaligned':
+      return turned(amount);
+    case 'like-to-like':
+      return turned((2 * Math.PI) / design.discs.poles);
+    default:
+      return geometry;
+  }
 }
 
 function broken(machine: Built, { family, coil = 1, other = 1, phase, rail, amount = 0 }: Injected): Built {
@@ -151,7 +186,14 @@ export function readOff(machine: Built, wanted: readonly Reading[], noise: () =>
     const read: Reading = { ...reading, temperature: TEMPERATURE };
     if (on === 'dc') {
       const resistance = reading.loadResistance ?? 1;
-      const amps = steppedDcAmps(phasesOf(machine), machine.design.rectifier.diode, resistance + dcCable(machine.design), speed, machine.dead);
+      const amps = steppedDcAmps(
+        phasesOf(machine),
+        machine.design.rectifier.diode,
+        resistance + dcCable(machine.design),
+        speed,
+        machine.dead,
+        machine.period,
+      );
       return { ...read, amps: amps * (1 + noise()), volts: amps * resistance * (1 + noise()) };
     }
     const ends =
@@ -179,4 +221,3 @@ function phasesOf(machine: Built): SteppedPhase[] {
     return { wave, ohms: ohms * warm, inductance: machine.inductance };
   });
 }
-

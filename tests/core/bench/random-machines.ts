@@ -9,20 +9,6 @@ import { magnetsStage } from '../../../core/magnets/stage';
 import { windingStage } from '../../../core/winding/stage';
 import { wireStage } from '../../../core/wire/stage';
 
-/** Numbers between 0 and 1 from a seed: mulberry32, so that every run is the same. */
-export function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), state | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
-export const normalFrom = (random: () => number) => () =>
-  Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
-
 /** Poles, coils and phases that hand-built machines have. */
 const layouts = [
   { poles: 8, coils: 6, phases: 3 },
@@ -57,7 +43,12 @@ export function randomGeometry(random: () => number): Geometry {
     ...blank,
     magnets: {
       ...blank.magnets,
-      shape: { kind: 'block', radial, tangential: ((2 * Math.PI * holeInnerRadius) / poles) * between(0.6, 0.9), axial: between(0.008, 0.014) },
+      shape: {
+        kind: 'block',
+        radial,
+        tangential: ((2 * Math.PI * holeInnerRadius) / poles) * between(0.6, 0.9),
+        axial: between(0.008, 0.014),
+      },
     },
     discs: {
       arrangement: 'facing-pair',
@@ -88,7 +79,14 @@ export function randomGeometry(random: () => number): Geometry {
 /** The field of a design, and what one turn gives in it. */
 export function geometryOf(design: Design, moreGap = 0): Geometry {
   const { magnets, discs, winding, surroundings } = design;
-  const gap = gapLength({ thickness: winding.thickness, phases: winding.phases, stacked: false, skin: winding.skin, runningClearance: discs.runningClearance }) + moreGap;
+  const gap =
+    gapLength({
+      thickness: winding.thickness,
+      phases: winding.phases,
+      stacked: false,
+      skin: winding.skin,
+      runningClearance: discs.runningClearance,
+    }) + moreGap;
   const placed = windingStage(winding, discs.poles);
   const { remanence } = magnetsStage(magnets, surroundings.magnetTemperature);
   const region = { gapLength: gap, innerRadius: placed.innerRadius, outerRadius: placed.outerRadius, halfHeight: placed.copperHeight / 2 };
@@ -104,7 +102,10 @@ export function geometryOf(design: Design, moreGap = 0): Geometry {
 }
 
 /** Turns, wire and connection on a geometry; what the bench needs of the results, by the same stages as in chain/solve.ts. */
-export function woundOn({ design, gap, field, shape, perTurn }: Geometry, winding: Partial<Design['winding']>): { design: Design; results: Results } {
+export function woundOn(
+  { design, gap, field, shape, perTurn }: Geometry,
+  winding: Partial<Design['winding']>,
+): { design: Design; results: Results } {
   const wound: Design = { ...design, winding: { ...design.winding, ...winding } };
   const placed = windingStage(wound.winding, wound.discs.poles);
   const wire = wireStage(wound.winding, wound.winding.wire, placed);

@@ -21,7 +21,7 @@ function falling(f: (x: number) => number, low: number, high: number): number {
 }
 
 /**
- * Mean current of a star (or of one phase across a bridge) into a resistor, stepped through two turns' worth of time by the backward Euler rule: another way
+ * Mean current of a star (or of one phase across a bridge) into a resistor, stepped through a stretch to settle and one period by the backward Euler rule: another way
  * to what the bench works out, with inductance in its place.
  */
 export function steppedDcAmps(
@@ -30,6 +30,7 @@ export function steppedDcAmps(
   resistance: number,
   speed: number,
   dead?: { phase: number; rail: 'plus' | 'minus' },
+  period = phases[0].wave.length,
 ): number {
   const samples = phases[0].wave.length;
   const step = (2 * Math.PI) / samples / speed;
@@ -47,9 +48,8 @@ export function steppedDcAmps(
     return 0;
   };
   let total = 0;
-  const turns = Math.min(samples, 96 * 3);
-  const settle = 96;
-  for (let i = 0; i < turns; i++) {
+  const settle = Math.min(period, 96);
+  for (let i = 0; i < settle + period; i++) {
     const push = legs.map(({ wave, inductance }, j) => wave[i % samples] * speed + (inductance / step) * currents[j]);
     const star = (plus: number) => -falling((n) => legs.reduce((sum, _, j) => sum + out(j, push[j] - n, plus), 0), -4 * peak, 4 * peak);
     const direct = (plus: number, at: number) => legs.reduce((sum, _, j) => sum + Math.max(0, out(j, push[j] + at, plus)), 0);
@@ -58,5 +58,5 @@ export function steppedDcAmps(
     legs.forEach((_, j) => (currents[j] = out(j, push[j] + at, plus)));
     if (i >= settle) total += plus / resistance;
   }
-  return total / (turns - settle);
+  return total / period;
 }

@@ -4,15 +4,16 @@ import { questionOf } from '../../../core/bench/predict';
 import { diagnosis, type Diagnosis } from '../../../core/bench/rank';
 import { measurementsOf } from '../../../core/bench/readings';
 import type { Reading } from '../../../core/design/readings';
+import { createRandom } from '../../../core/numeric/random';
 import { built, readOff, type Injected } from './built';
-import { normalFrom, randomGeometry, randomWinding, seeded, woundOn, type Geometry } from './random-machines';
+import { randomGeometry, randomWinding, woundOn, type Geometry } from './random-machines';
 
 export interface Trial {
   fault: Injected;
   /** What was read: everything, or the terminals alone. */
   isFull: boolean;
   said: Diagnosis;
-  /** Said of the same machine with meters that make no error. */
+  /** Said of the same machine with meters that make no error; of a healthy one, the same as said. */
   exact: Diagnosis;
 }
 
@@ -21,8 +22,8 @@ const letter = (phase: number) => String.fromCharCode(64 + phase);
 
 /** Machines with one fault each (or none), read with meters of 2 %, and what the bench says. */
 export function trials(count: number, seed: number, kinds: readonly FamilyName[]): Trial[] {
-  const random = seeded(seed);
-  const normal = normalFrom(random);
+  const chance = createRandom(seed);
+  const [random, normal] = [() => chance.uniform(), () => chance.normal()];
   const geometries = Array.from({ length: Math.max(1, Math.round(count / 14)) }, () => randomGeometry(random));
   return Array.from({ length: count }, (_, i) => {
     const geometry = geometries[i % geometries.length];
@@ -51,19 +52,41 @@ function trial(geometry: Geometry, kinds: readonly FamilyName[], random: () => n
   const list = (on: Reading['on'], many: number): Reading[] =>
     Array.from({ length: many }, (_, k) => ({ label: '', on, number: k + 1, ...turned }));
   const wanted: Reading[] = [
-    ...(isFull ? [...list('coil', coils), { label: '', on: 'coil' as const, number: 1, speed, hertz, meter: 'peak' as const, volts: 0 }] : []),
+    ...(isFull
+      ? [...list('coil', coils), { label: '', on: 'coil' as const, number: 1, speed, hertz, meter: 'peak' as const, volts: 0 }]
+      : []),
     ...list('phase', phases),
     ...(phases > 1 ? list('line', phases) : []),
-    ...(delta ? [] : [{ label: '', on: 'dc' as const, number: 1, speed: 2 * speed, hertz: 2 * hertz, load: 'resistor' as const, loadResistance: 4 + 16 * random() }]),
+    ...(delta
+      ? []
+      : [
+          {
+            label: '',
+            on: 'dc' as const,
+            number: 1,
+            speed: 2 * speed,
+            hertz: 2 * hertz,
+            load: 'resistor' as const,
+            loadResistance: 4 + 16 * random(),
+          },
+        ]),
   ];
-  const off = { field: 1 + 0.02 * normal(), resistance: 1 + 0.02 * normal(), coil: Array.from({ length: coils }, () => 1 + 0.005 * normal()) };
+  const off = {
+    field: 1 + 0.02 * normal(),
+    resistance: 1 + 0.02 * normal(),
+    coil: Array.from({ length: coils }, () => 1 + 0.005 * normal()),
+  };
   const exactly = { field: 1, resistance: 1, coil: off.coil.map(() => 1) };
   const say = (how: typeof off, noise: () => number) => {
     const bench = readOff(built(geometry, design.winding, fault, how), wanted, noise);
     const { measurements } = measurementsOf({ ...design, bench });
-    return diagnosis(machine, measurements.map((m) => questionOf(machine, m)));
+    return diagnosis(
+      machine,
+      measurements.map((m) => questionOf(machine, m)),
+    );
   };
-  return { fault, isFull, said: say(off, () => NOISE * normal()), exact: say(exactly, () => 0) };
+  const said = say(off, () => NOISE * normal());
+  return { fault, isFull, said, exact: family === 'healthy' ? said : say(exactly, () => 0) };
 
   function injected(kind: FamilyName): Injected {
     const coil = 1 + Math.floor(random() * coils);

@@ -1,0 +1,131 @@
+import { plantOf } from '../chain/plant';
+import type { Results } from '../chain/results';
+import type { Reading } from '../design/readings';
+import type { Design } from '../design/schema';
+import { turbineStage, type TurbineResult } from '../turbine/stage';
+import { branchAt } from './circuit';
+import { correctedEntries, type FieldCause } from './corrected';
+import { coefficientFit, fieldTest, type FieldTest } from './field-test';
+import { fit, type Fitted, type Residual } from './fit';
+import type { FamilyName } from './hypotheses';
+import { benchMachine, type BenchMachine } from './machine';
+import { meterReading } from './meter';
+import { nextMeasurement, toTellApart, type NextMeasurement } from './next-measurement';
+import { questionOf, type Question } from './predict';
+import { diagnosis, type Diagnosis } from './rank';
+import { measurementsOf, placeOf, strangePlace, type Figure, type LeftOut } from './readings';
+import { speedCandidates, type SpeedCandidate } from './speed';
+import { headline, told, type Told } from './verdict';
+
+/** One figure beside what it should have been. */
+export interface Compared {
+  row: number;
+  figure: Figure | 'hertz';
+  measured: number;
+  planned: number;
+  /** Standard deviation of measured about planned. */
+  sigma: number;
+}
+
+/** All that the bench says, plain enough to cross to another thread. */
+export interface BenchReport {
+  verdict: Diagnosis['verdict'];
+  headline: string;
+  suspects: Told[];
+  next?: Omit<NextMeasurement, 'expected'> & { expected: { words: string; value: number }[] };
+  /** What to look at where no meter tells the first two apart. */
+  looks: string[];
+  compared: Compared[];
+  leftOut: LeftOut[];
+  fit: { field?: Fitted; resistance?: Fitted; degrees: number; residuals: Residual[] };
+  speeds: { row: number; candidates: SpeedCandidate[] }[];
+  tests: FieldTest[];
+  coefficient?: Fitted;
+  /** Entries of the measured machine, by what a field other than planned is put down to; empty where nothing is to be changed. */
+  corrections: { magnets: Record<string, unknown>; gap: Record<string, unknown> };
+}
+
+/** Everything the bench makes of a design's readings. */
+export function benchReport(design: Design, results: Results): BenchReport {
+  const machine = benchMachine(design, results);
+  const { measurements, leftOut } = measurementsOf(design);
+  const questions = measurements.map((measurement) => questionOf(machine, measurement));
+  const said = diagnosis(machine, questions);
+  const next = nextMeasurement(machine, said, measurements.findLast(({ speed }) => speed) ?? measurements.at(-1));
+  const fitted = fit(machine, questions);
+  const readings = design.bench ?? [];
+  const wheel = turbineStage(design.turbine, design.site);
+  const { stages } = results;
+  const plant = plantOf(design, stages.field, stages.winding, stages.wire, stages.emf);
+  const tests = readings.flatMap((reading, row) => fieldTest(reading, row, design, plant, wheel) ?? []);
+  const coefficient = coefficientFit(tests);
+  const { field, resistance } = fitted;
+  const measured = { ...(field && { field }), ...(resistance && { resistance }), ...(coefficient && { coefficient }) };
+  // A machine with a fault is to be mended, not fitted to.
+  const isWhole = said.suspects.length === 0 || WHOLE.includes(said.suspects[0].explanations[0].hypothesis.family);
+  const correct = (cause: FieldCause) =>
+    correctedEntries(design, machine, isWhole ? measured : { ...(coefficient && { coefficient }) }, cause);
+  const pair = next ? undefined : toTellApart(said);
+  return {
+    verdict: said.verdict,
+    headline: headline(said),
+    suspects: said.suspects
+      .filter(({ weight }) => weight > LEAST_TOLD)
+      .slice(0, MOST_TOLD)
+      .map(told),
+    ...(next && { next: { ...next, expected: next.expected.map(([{ hypothesis }, value]) => ({ words: hypothesis.words, value })) } }),
+    looks: pair ? pair.map(({ hypothesis }) => hypothesis.check).filter(Boolean) : [],
+    compared: [...questions.map(comparedOf), ...hertzOf(readings, machine)].sort((a, b) => a.row - b.row),
+    leftOut,
+    fit: { ...(field && { field }), ...(resistance && { resistance }), degrees: fitted.degrees, residuals: fitted.residuals },
+    speeds: readings.flatMap((reading, row) => {
+      if (![reading.speed, reading.hertz, reading.frameRate].some(Boolean) && !(reading.volts && reading.on !== 'dc')) return [];
+      const candidates = speedCandidates(reading, { ...witnessOf(reading, machine, wheel, design), polePairs: machine.polePairs });
+      return candidates.length ? [{ row, candidates }] : [];
+    }),
+    tests,
+    ...(coefficient && { coefficient }),
+    corrections: { magnets: correct('magnets'), gap: correct('gap') },
+  };
+}
+
+/** What concerns the whole machine alike, so that two factors tell it. */
+const WHOLE: FamilyName[] = ['healthy', 'thinner-wire', 'wider-gap', 'weaker-magnets', 'misaligned'];
+const LEAST_TOLD = 0.002;
+const MOST_TOLD = 6;
+
+const comparedOf = ({ measurement: { row, figure }, value, planned, sigma }: Question): Compared => ({
+  row,
+  figure,
+  measured: value,
+  planned,
+  sigma,
+});
+
+/** Hertz tell the speed where no other does; beside a written speed they are held against it. */
+function hertzOf(readings: readonly Reading[], { polePairs }: BenchMachine): Compared[] {
+  return readings.flatMap(({ hertz, speed, speedBy }, row) => {
+    if (!hertz || !speed) return [];
+    const planned = (polePairs * speed) / (2 * Math.PI);
+    return [{ row, figure: 'hertz' as const, measured: hertz, planned, sigma: (speedBy === 'drill' ? 0.06 : 0.011) * planned }];
+  });
+}
+
+/** What the volts and the wheel say of a reading's speed. AC volts without load go in proportion to it, whatever it was; no others do. */
+function witnessOf(reading: Reading, machine: BenchMachine, wheel: TurbineResult, { site, winding }: Design) {
+  const { radius } = wheel.wheel;
+  const { on, volts, wind, meter = 'average' } = reading;
+  const isProportional = on !== 'dc' && volts && !strangePlace(reading, winding);
+  const { emf } = isProportional ? branchAt(machine, placeOf(reading)) : { emf: undefined };
+  const perSpeed = emf ? meterReading({ orders: machine.orders, ...emf }, meter) : 0;
+  return {
+    ...(perSpeed > 0 && volts && { byVolts: volts / perSpeed }),
+    radius,
+    tipSpeedRatio: wheel.best.tipSpeedRatio,
+    runawayRatio: wheel.runawayRatio,
+    top: (BEYOND_RUNAWAY * wheel.runawayRatio * (wind ?? site.gustWind)) / radius,
+  };
+}
+
+/** Speeds are looked for to a little beyond the free-running wheel's. */
+const BEYOND_RUNAWAY = 1.2;
