@@ -1,4 +1,10 @@
-export type { Caution, Problem, Words, Working } from './problem';
+export type { Caution, Problem, Words } from './problem';
+export { evaluate } from './formula';
+export type { Formula, Term } from './formula';
+export { plainText } from './notation';
+export type { Notation } from './notation';
+export { workingLines } from './working';
+export type { Working } from './working';
 export type { EntryMeta } from './entries';
 export { choiceWord, entryQuantities, quantityAt, resultQuantities, stageQuantities } from './quantities';
 export type { EntryPath, Quantity, ResultPath, UnitKind } from './quantities';
@@ -12,6 +18,7 @@ export { blankDesign, entryAt, kindDefaults, sectionDefaults } from './design/fo
 export type { FormEntry } from './design/form';
 export type { CurvePoint, MatchPoint, Rated, Results } from './chain/results';
 export { createSolver, solve } from './chain/solve';
+export { workingOf, workingsOf } from './chain/workings';
 export { solveSummary } from './chain/summary';
 export { fieldProbe, netlistOf } from './chain/exports';
 export { DesignError } from './problem';

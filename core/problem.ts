@@ -46,18 +46,3 @@ export class DesignError extends Error {
     this.name = 'DesignError';
   }
 }
-
-/** One result's derivation, shown when a reader opens the number. */
-export interface Working {
-  /** Dotted result name, as in `coils.phaseResistance`. */
-  result: string;
-  /** The formula in symbols. */
-  formula: string;
-  /** The same with this design's numbers, SI units written out. */
-  numbers: string;
-  /** Entries the result depends on most directly. */
-  inputs: string[];
-  /** What the model leaves out, in a sentence. */
-  limits: string;
-  source: string;
-}

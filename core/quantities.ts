@@ -28,6 +28,11 @@ export type UnitKind =
   | 'currentDensity'
   | 'density'
   | 'emfConstant'
+  | 'resistivity'
+  | 'flux'
+  | 'fluxPerLength'
+  | 'thermalConductance'
+  | 'duration'
   | 'price'
   | 'word';
 

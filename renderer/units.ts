@@ -129,6 +129,16 @@ const kinds: Record<UnitKind, Kind> = {
   currentDensity: only('A/mm²', { 'A/mm²': { factor: 1e6 }, 'A/mm2': { factor: 1e6 }, 'A/m²': { factor: 1 } }),
   density: only('kg/m³', { 'kg/m³': { factor: 1 }, 'kg/m3': { factor: 1 } }),
   emfConstant: only('V per 1000 rpm', { 'V per 1000 rpm': { factor: 1 / (1000 * rpm) } }, ['V per 1000 rpm']),
+  resistivity: only('Ω·mm²/m', { 'Ω·mm²/m': { factor: 1e-6 } }),
+  flux: only('mWb', prefixed('Wb'), ['µWb', 'mWb']),
+  fluxPerLength: only('mWb/m', { 'mWb/m': { factor: 1e-3 } }),
+  thermalConductance: only('W/K', { 'W/K': { factor: 1 } }),
+  temperatureDifference: {
+    units: { K: { factor: 1 }, '°F': { factor: 5 / 9 } },
+    entry: (p) => (p.temperature === 'F' ? '°F' : 'K'),
+    results: (p) => [p.temperature === 'F' ? '°F' : 'K'],
+  },
+  duration: only('h', { h: { factor: 3600 } }),
   price: only('', { '': { factor: 1 } }),
   word: only('', { '': { factor: 1 } }),
 };

@@ -25,7 +25,8 @@ export interface Electrical {
   load: DcSide;
 }
 
-const SETTLED = 0.4; // K
+/** By how much the temperature may differ from the one its losses lead to. [K] */
+export const SETTLED = 0.4;
 const MOST_ROUNDS = 25;
 
 /**
@@ -58,6 +59,7 @@ function curvePoint(plant: Plant, speed: number, { state, load }: Electrical, co
     rpm: (speed * 60) / (2 * Math.PI),
     dcVolts: load.emf + load.resistance * state.dcAmps,
     dcAmps: state.dcAmps,
+    dcAmpsRms: state.dcAmpsRms,
     dcWatts: state.dcWatts - dcCableLoss,
     phaseAmps: Math.max(...state.phaseAmps),
     copperLoss: state.copperLoss,

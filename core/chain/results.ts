@@ -2,7 +2,7 @@ import type { ControllerVerdict } from '../controller/stage';
 import type { EmfResult } from '../emf/stage';
 import type { FieldResult } from '../field/stage';
 import type { MagnetsResult } from '../magnets/stage';
-import type { Caution, Working } from '../problem';
+import type { Caution } from '../problem';
 import type { WindingResult } from '../winding/stage';
 import type { WireResult } from '../wire/stage';
 
@@ -11,6 +11,7 @@ export interface CurvePoint {
   rpm: number;
   dcVolts: number;
   dcAmps: number;
+  dcAmpsRms: number;
   dcWatts: number;
   phaseAmps: number;
   copperLoss: number;
@@ -78,6 +79,5 @@ export interface Results {
   year: { energy: number };
   controller: ControllerVerdict[];
   cautions: Caution[];
-  workings: Working[];
-  stages: { magnets: MagnetsResult; field: FieldResult; winding: WindingResult; wire: WireResult; emf: EmfResult };
+  stages: { magnets: MagnetsResult; field: FieldResult; winding: WindingResult; wire: WireResult; emf: EmfResult; rated: CurvePoint };
 }

@@ -27,7 +27,6 @@ import { matchAt, matchCurve, pointAt, topWind } from './matching';
 import { plantOf } from './plant';
 import type { MatchPoint, Results } from './results';
 import { createStageCache, type StageCache } from './stage-cache';
-import { workingsOf } from './workings';
 
 /** Magnets on a winter's morning, when they are strongest. [°C] Common practice, no source. */
 const COLDEST_MAGNETS = -20;
@@ -123,7 +122,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
     }),
   ];
 
-  const results: Omit<Results, 'workings'> = {
+  return {
     gap: { length: gap, peak: field.peak, fundamental: field.fundamental, ...(field.plate !== undefined && { plate: field.plate }) },
     coils: {
       count: placed.coils.length,
@@ -170,9 +169,8 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
     },
     controller: verdicts,
     cautions: byDanger(cautions),
-    stages: { magnets: magnet, field, winding: placed, wire, emf },
+    stages: { magnets: magnet, field, winding: placed, wire, emf, rated: ratedPoint },
   };
-  return { ...results, workings: workingsOf(design, results) };
 }
 
 /** A solver that remembers its stages from design to design. */

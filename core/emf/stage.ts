@@ -4,7 +4,7 @@ import type { GapSpectrum } from '../field/stage';
 import type { Caution } from '../problem';
 import { layoutModel } from '../winding/layouts';
 import type { WindingSection } from '../winding/section';
-import type { WindingResult } from '../winding/stage';
+import type { Coil, WindingResult } from '../winding/stage';
 import type { WireResult } from '../wire/stage';
 import { imageLifts, imagesInductance, mutualInductance, passingDistance, selfInductance, type Bundle } from './bundle';
 import { emfCautions, type LoopResistances, misalignmentCautions } from './cautions';
@@ -44,6 +44,8 @@ export interface EmfResult {
   inductance: number[][];
   coilInductance: number;
   phaseInductance: number;
+  /** Of the first phase's coils upon each other, signs as they are joined. [H] */
+  mutualInPhase: number;
   /** RMS by which a parallel path departs most from the mean of its phase: what drives a current round the paths. [V·s/rad] */
   circulating?: number;
   cautions: Caution[];
@@ -188,6 +190,7 @@ export function emfFromShape(
     inductance,
     coilInductance: turns ** 2 * perTurn[0][0],
     phaseInductance: inductance[0][0],
+    mutualInPhase: mutualInPhase(coils, perTurn, turns),
     circulating: Math.max(...departures),
     cautions: [
       ...emfCautions(winding, phaseEmf, departures, loopAmps, wire && loopResistances(wire, result)),
@@ -206,6 +209,12 @@ export function emfStage(winding: WindingSection, result: WindingResult, spectru
 function phaseInductances(shares: number[][], perTurn: number[][], turns: number): number[][] {
   const linked = shares.map((b) => perTurn.map((row) => row.reduce((sum, l, j) => sum + l * b[j], 0)));
   return shares.map((a) => linked.map((flux) => turns ** 2 * a.reduce((sum, share, i) => sum + share * flux[i], 0)));
+}
+
+function mutualInPhase(coils: Coil[], perTurn: number[][], turns: number): number {
+  const own = coils.flatMap(({ phase, direction }, i) => (phase === 1 ? [{ direction, i }] : []));
+  const pairs = own.flatMap((a) => own.filter((b) => b.i !== a.i).map((b) => a.direction * b.direction * perTurn[a.i][b.i]));
+  return turns ** 2 * pairs.reduce((sum, each) => sum + each, 0);
 }
 
 /** Of one path's coils, and of a phase. [Ω] */

@@ -12,8 +12,8 @@ export interface CorrectedMachine {
   source: FieldSource;
   recoil: number;
   saturation: number;
-  /** Mean flux density across the plate between two poles [T] and the thickness that would carry it at 1.6 T [m]; steel only. */
-  plate?: { fluxDensity: number; thicknessNeeded: number };
+  /** Mean flux density across the plate between two poles [T], its permeability there [-], the thickness that would carry it at 1.6 T [m]; steel only. */
+  plate?: { fluxDensity: number; permeability: number; thicknessNeeded: number };
   /** b_1, b_3 … at pitch radius and mid-plane, corrected, as they are with the discs in line. [T] */
   harmonics: number[];
 }
@@ -39,16 +39,7 @@ export function correctedMachine(
   discs: DiscsSection,
   gapLength: number,
 ): CorrectedMachine {
-  const model = shapeModel(shape);
-  const machine: UnrolledMachine = {
-    arrangement: discs.arrangement,
-    steel: discs.backing.kind === 'steel',
-    polePitch: (2 * Math.PI * discs.pitchRadius) / discs.poles,
-    magnetWidth: model.faceArea(shape) / model.radialLength(shape),
-    magnetHeight: shape.axial,
-    gapLength,
-    recoilPermeability,
-  };
+  const machine = unrolled(shape, recoilPermeability, discs, gapLength);
   const ideal = fieldSource(shape, 1, discs, gapLength);
   const harmonics = pitchHarmonics(ideal, 0);
   const recoil = recoilFactor(machine);
@@ -60,8 +51,35 @@ export function correctedMachine(
     source: { ...ideal, remanence: effective },
     recoil,
     saturation,
-    ...(plate ? { plate: { fluxDensity: plate.fluxDensity, thicknessNeeded: plate.thicknessNeeded } } : {}),
+    ...(plate && {
+      plate: { fluxDensity: plate.fluxDensity, permeability: plate.permeability, thicknessNeeded: plate.thicknessNeeded },
+    }),
     harmonics: harmonics.map((b) => b * effective),
+  };
+}
+
+/**
+ * The machine cut open and unrolled along its pitch circle.
+ *
+ * @param shape               Magnet. [m]
+ * @param recoilPermeability  μ_r of the magnets. [-]
+ * @param discs               Arrangement, poles, pitch radius, backing. [-]
+ * @param gapLength           Gap. [m]
+ * @returns                   Unrolled machine. [m]
+ *
+ * Source    plain geometry; a magnet as wide as its face's area over its length along the radius.
+ * Checked   tests/reference/field-iron.test.ts
+ */
+export function unrolled(shape: MagnetShape, recoilPermeability: number, discs: DiscsSection, gapLength: number): UnrolledMachine {
+  const model = shapeModel(shape);
+  return {
+    arrangement: discs.arrangement,
+    steel: discs.backing.kind === 'steel',
+    polePitch: (2 * Math.PI * discs.pitchRadius) / discs.poles,
+    magnetWidth: model.faceArea(shape) / model.radialLength(shape),
+    magnetHeight: shape.axial,
+    gapLength,
+    recoilPermeability,
   };
 }
 

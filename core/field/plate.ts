@@ -33,8 +33,8 @@ function sinePermeability(amplitude: number): number {
  * @param machine    Unrolled machine, `steel` disregarded. [m]
  * @param remanence  Remanence; for a real disc, that which gives the unrolled machine the real fundamental at pitch radius. [T]
  * @param thickness  Plate. [m]
- * @returns          Mean flux density across the plate's section between two poles [T], factor on the gap field [-], thickness that would carry the flux
- *                   at 1.6 T [m].
+ * @returns          Mean flux density across the plate's section between two poles [T], permeability there and factor on the gap field [-], thickness
+ *                   that would carry the flux at 1.6 T [m].
  *
  * Valid     plates of mild steel. Fundamental within 3 % of finite elements from 2 mm (a third of the field lost) to 30 mm.
  * Omits     the plate's width beyond the magnets, which helps it.
@@ -67,6 +67,7 @@ export function steelPlate(machine: UnrolledMachine, remanence: number, thicknes
   const permeability = Math.exp((low + high) / 2);
   return {
     fluxDensity: betweenPoles(permeability),
+    permeability,
     saturation: state(1, permeability).front / state(1, Infinity).front,
     thicknessNeeded: (betweenPoles(Infinity) * thickness) / PLATE_LIMIT,
   };

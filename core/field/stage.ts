@@ -41,6 +41,8 @@ export interface FieldResult {
   fundamental: number;
   /** Greatest mean flux density in the steel plate's section, steel only. [T] */
   plate?: number;
+  /** Relative permeability of the plate as it carries that. [-] */
+  platePermeability?: number;
   /** Factor by which plate saturation weakens the field, 1 when it does not. [-] */
   saturation: number;
   /** Factor by which recoil permeability weakens the field. [-] */
@@ -112,7 +114,7 @@ export function fieldStage(
     gapLength,
     peak,
     fundamental: Math.abs(harmonics[0]),
-    ...(machine.plate ? { plate: machine.plate.fluxDensity } : {}),
+    ...(machine.plate && { plate: machine.plate.fluxDensity, platePermeability: machine.plate.permeability }),
     saturation: machine.saturation,
     recoil: machine.recoil,
     demagnetizingField: against,

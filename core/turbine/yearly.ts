@@ -1,4 +1,5 @@
-const YEAR = 365.25 * 24 * 3600;
+/** A Julian year, by definition. [s] */
+export const YEAR = 365.25 * 24 * 3600;
 
 // Lanczos approximation, g = 7, nine terms: Press et al., Numerical Recipes, and Godfrey's coefficients (from memory); 1e-13 relative.
 const LANCZOS = [

@@ -4,7 +4,7 @@ import type { Results } from '../../core';
 import { valueAt } from '../path';
 import { formatDifference, shown } from '../units';
 import { quantityAt } from '../words';
-import { MathSymbol } from './math-symbol';
+import { SymbolInText } from './mathematics';
 import { useUnits } from './unit-preferences';
 
 interface Props {
@@ -15,9 +15,8 @@ interface Props {
   onOpen: (path: string) => void;
 }
 
-/** Results with label, value and unit; one that has a working opens it. */
+/** Results with label, value and unit; each opens its working. */
 export function ResultList({ paths, results, baseline, onOpen }: Props) {
-  const open = new Set(results.workings.map((w) => w.result));
   return (
     <Box
       component="ul"
@@ -27,7 +26,7 @@ export function ResultList({ paths, results, baseline, onOpen }: Props) {
         .filter((path) => valueAt(results, path) !== undefined)
         .map((path) => (
           <Box component="li" key={path} sx={{ borderBottom: 1, borderColor: 'divider' }}>
-            <Row path={path} results={results} baseline={baseline} onOpen={open.has(path) ? () => onOpen(path) : undefined} />
+            <Row path={path} results={results} baseline={baseline} onOpen={() => onOpen(path)} />
           </Box>
         ))}
     </Box>
@@ -48,17 +47,26 @@ const rowStyle = {
   lineHeight: 1.45,
 } as const;
 
-function Row({ path, results, baseline, onOpen }: { path: string; results: Results; baseline: Results | null; onOpen?: () => void }) {
+function Row({ path, results, baseline, onOpen }: { path: string; results: Results; baseline: Results | null; onOpen: () => void }) {
   const units = useUnits();
   const quantity = quantityAt(path);
   const value = valueAt(results, path) as number | null;
   const { text, unit } = shown(value, quantity.unit, units);
   const moved = movement(value, baseline && (valueAt(baseline, path) as number | null));
-  const cells = (
-    <>
+  return (
+    <ButtonBase
+      data-meaning={quantity.meaning}
+      onClick={onOpen}
+      title={`${quantity.meaning}. Opens the working.`}
+      sx={{ ...rowStyle, '&:hover': { bgcolor: 'action.hover' } }}
+    >
       <span>
         {quantity.label}
-        {quantity.symbol && <MathSymbol of={quantity.symbol} />}
+        {quantity.symbol && (
+          <Box component="span" aria-hidden sx={{ ml: 0.75, color: 'text.secondary' }}>
+            <SymbolInText of={quantity.symbol} />
+          </Box>
+        )}
       </span>
       <Box component="span" sx={{ color: 'primary.main', fontSize: 12 }}>
         {moved !== null && formatDifference(moved, quantity.unit, units)}
@@ -80,21 +88,7 @@ function Row({ path, results, baseline, onOpen }: { path: string; results: Resul
           {unit}
         </Box>
       </Box>
-    </>
-  );
-  return onOpen ? (
-    <ButtonBase
-      data-meaning={quantity.meaning}
-      onClick={onOpen}
-      title={`${quantity.meaning}. Opens the working.`}
-      sx={{ ...rowStyle, '&:hover': { bgcolor: 'action.hover' } }}
-    >
-      {cells}
     </ButtonBase>
-  ) : (
-    <Box title={quantity.meaning} sx={rowStyle}>
-      {cells}
-    </Box>
   );
 }
 

@@ -4,53 +4,95 @@ import Dialog from '@mui/material/Dialog';
 import DialogActions from '@mui/material/DialogActions';
 import DialogContent from '@mui/material/DialogContent';
 import DialogTitle from '@mui/material/DialogTitle';
-import type { ReactNode } from 'react';
-import type { Results, Working } from '../../core';
+import Link from '@mui/material/Link';
+import { useState, type ReactNode } from 'react';
+import { entryQuantities, workingLines, type Results, type Term, type Working } from '../../core';
 import { valueAt } from '../path';
 import { format } from '../units';
 import { quantityAt } from '../words';
+import { Mathematics, SymbolInText } from './mathematics';
 import { useUnits } from './unit-preferences';
 
 interface Props {
-  working: Working | undefined;
-  results: Results | null;
+  working: Working;
+  results: Results;
   onClose: () => void;
+  /** To the entry at a path of the design. */
   onGo: (path: string) => void;
+  /** Opens the working of another result. */
+  onOpen: (path: string) => void;
 }
 
-/** How one number was worked out: formula, the numbers in it, what is left out, source. */
-export function WorkingDialog({ working, results, onClose, onGo }: Props) {
+const isEntry = (path: string) => path in entryQuantities;
+
+/** How one number was worked out: law, formula, the numbers in it, where each is set, what is left out, source. */
+export function WorkingDialog({ working, results, onClose, onGo, onOpen }: Props) {
   const units = useUnits();
-  if (!working || !results) return null;
+  const [trail, setTrail] = useState<string[]>([]);
   const quantity = quantityAt(working.result);
   const value = valueAt(results, working.result);
+  const { law, symbols, numbers, check, terms } = workingLines(working, (shown, unit) => format(shown, unit, units));
+  const follow = (path: string) => {
+    if (isEntry(path)) return onGo(path);
+    setTrail([...trail, working.result]);
+    onOpen(path);
+  };
+  const back = () => {
+    const before = trail.at(-1);
+    setTrail(trail.slice(0, -1));
+    if (before !== undefined) onOpen(before);
+  };
   return (
-    <Dialog open onClose={onClose} maxWidth="sm" fullWidth aria-labelledby="working-title">
+    <Dialog open onClose={onClose} maxWidth="md" fullWidth aria-labelledby="working-title">
       <DialogTitle id="working-title" sx={{ fontSize: 16, pb: 1 }}>
         {quantity.label}
-        {typeof value === 'number' && ` = ${format(value, quantity.unit, units)}`}
+        {(typeof value === 'number' || value === null) && ` = ${format(value, quantity.unit, units)}`}
+        {typeof value === 'boolean' && `: ${value ? 'yes' : 'no'}`}
       </DialogTitle>
       <DialogContent>
         <Part title="Meaning">{quantity.meaning}</Part>
-        <Part title="Formula" serif>
-          {working.formula}
-        </Part>
-        <Part title="With this design’s numbers" serif>
-          {working.numbers}
-        </Part>
-        {working.inputs.length > 0 && (
-          <Part title="Depends on">
-            {working.inputs.map((path) => (
-              <Button key={path} size="small" variant="outlined" onClick={() => onGo(path)} sx={{ mr: 0.75, mb: 0.75 }}>
+        {(law ?? working.method) && (
+          <Part title={law ? 'Law' : 'How'}>
+            {law && <Formula line={law} />}
+            {working.method}
+          </Part>
+        )}
+        {symbols && (
+          <Part title="Formula">
+            <Formula line={symbols} />
+          </Part>
+        )}
+        {numbers && (
+          <Part title="With this design’s numbers">
+            <Formula line={numbers} />
+          </Part>
+        )}
+        {check && (
+          <Part title="Check">
+            {check.says} {!check.holds && <b>It does not hold here: this design is past what the model can tell.</b>}
+            <Formula line={check.symbols} />
+            <Formula line={check.numbers} />
+          </Part>
+        )}
+        {terms.length > 0 && (
+          <Part title="Where">
+            <Terms terms={terms} own={working.result} show={({ value: of, unit }) => format(of, unit, units)} onFollow={follow} />
+          </Part>
+        )}
+        {working.from && (
+          <Part title="Depends also on">
+            {working.from.map((path) => (
+              <Button key={path} size="small" variant="outlined" onClick={() => follow(path)} sx={{ mr: 0.75, mb: 0.75 }}>
                 {quantityAt(path).label}
               </Button>
             ))}
           </Part>
         )}
-        <Part title="Left out">{working.limits}</Part>
+        <Part title="Limits">{working.limits}</Part>
         <Part title="Source">{working.source}</Part>
       </DialogContent>
       <DialogActions>
+        {trail.length > 0 && <Button onClick={back}>Back</Button>}
         <Button onClick={onClose} autoFocus>
           Close
         </Button>
@@ -59,19 +101,60 @@ export function WorkingDialog({ working, results, onClose, onGo }: Props) {
   );
 }
 
-function Part({ title, serif = false, children }: { title: string; serif?: boolean; children: ReactNode }) {
+function Terms({
+  terms,
+  own,
+  show,
+  onFollow,
+}: {
+  terms: Term[];
+  own: string;
+  show: (term: Term) => string;
+  onFollow: (path: string) => void;
+}) {
+  return (
+    <Box component="table" sx={{ borderCollapse: 'collapse', '& td': { p: 0, pr: 2, py: 0.25, verticalAlign: 'baseline' } }}>
+      <tbody>
+        {terms.map((term) => (
+          <tr key={term.symbol}>
+            <td>
+              <SymbolInText of={term.symbol} />
+            </td>
+            <td style={{ whiteSpace: 'nowrap', textAlign: 'right' }}>{show(term)}</td>
+            <td>
+              {term.path !== undefined && term.path !== own ? (
+                <Link
+                  component="button"
+                  onClick={() => onFollow(term.path ?? '')}
+                  title={isEntry(term.path) ? 'Goes to where it is set' : 'Opens its working'}
+                  sx={{ font: 'inherit', textAlign: 'left', verticalAlign: 'baseline' }}
+                >
+                  {term.name}
+                </Link>
+              ) : (
+                term.name
+              )}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </Box>
+  );
+}
+
+function Formula({ line }: { line: Parameters<typeof Mathematics>[0]['line'] }) {
+  return (
+    <Box sx={{ fontSize: 17, my: 0.75 }}>
+      <Mathematics line={line} />
+    </Box>
+  );
+}
+
+function Part({ title, children }: { title: string; children: ReactNode }) {
   return (
     <Box sx={{ mb: 1.5 }}>
       <Box sx={{ fontSize: 12, color: 'text.secondary' }}>{title}</Box>
-      <Box
-        sx={
-          serif
-            ? { fontFamily: 'Georgia, "DejaVu Serif", serif', fontSize: 15, whiteSpace: 'pre-wrap', overflowWrap: 'anywhere' }
-            : { fontSize: 13.5 }
-        }
-      >
-        {children}
-      </Box>
+      <Box sx={{ fontSize: 13.5 }}>{children}</Box>
     </Box>
   );
 }

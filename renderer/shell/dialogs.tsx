@@ -6,8 +6,8 @@ import DialogTitle from '@mui/material/DialogTitle';
 import List from '@mui/material/List';
 import ListItem from '@mui/material/ListItem';
 import ListItemButton from '@mui/material/ListItemButton';
-import { useEffect, useState, type ReactNode } from 'react';
-import { parseDesign } from '../../core';
+import { useEffect, useMemo, useState, type ReactNode } from 'react';
+import { parseDesign, workingOf } from '../../core';
 import { openText } from '../actions/open-text';
 import { unlessUnsaved } from '../actions/unless-unsaved';
 import { desktop } from '../desktop';
@@ -25,8 +25,6 @@ const close = () => setView({ dialog: null });
 /** Whichever dialog is open, one at a time, and the working of a result. */
 export function Dialogs() {
   const dialog = useView((s) => s.dialog);
-  const working = useView((s) => s.working);
-  const results = useResults((s) => s.results);
   return (
     <>
       {dialog?.kind === 'discard' && <Discard go={dialog.go} />}
@@ -34,14 +32,19 @@ export function Dialogs() {
       {dialog?.kind === 'cautions' && <AllCautions />}
       {dialog?.kind === 'comparison' && <Comparison />}
       {dialog?.kind === 'recovery' && <Recovery text={dialog.text} />}
-      <WorkingDialog
-        working={results?.workings.find((w) => w.result === working)}
-        results={results}
-        onClose={() => setView({ working: null })}
-        onGo={goToEntry}
-      />
+      <OpenWorking />
     </>
   );
+}
+
+function OpenWorking() {
+  const path = useView((s) => s.working);
+  const results = useResults((s) => s.results);
+  const design = useResults((s) => s.solvedFor);
+  const working = useMemo(() => (path && design && results ? workingOf(path, design, results) : undefined), [path, design, results]);
+  if (!working || !results) return null;
+  const open = (next: string | null) => setView({ working: next });
+  return <WorkingDialog working={working} results={results} onClose={() => open(null)} onGo={goToEntry} onOpen={open} />;
 }
 
 function Frame({

@@ -97,9 +97,8 @@ function Headline({ path, label, results }: { path: string; label: string; resul
   const moved = baseline && movement(value, valueAt(baseline, path) as number | null);
   const limit = path === 'rated.coilTemperature' ? results?.rated.limitTemperature : undefined;
   const over = limit !== undefined && value !== null && value > limit;
-  const hasWorking = results?.workings.some((w) => w.result === path) ?? false;
   return (
-    <Cell label={label} onClick={hasWorking ? () => setView({ working: path }) : undefined}>
+    <Cell label={label} onClick={results ? () => setView({ working: path }) : undefined}>
       <Figure color={over ? 'error.main' : undefined} unit={unit}>
         {text}
       </Figure>

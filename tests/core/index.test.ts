@@ -22,6 +22,7 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'dxfText',
     'entryAt',
     'entryQuantities',
+    'evaluate',
     'expectedReadings',
     'fieldProbe',
     'kindDefaults',
@@ -30,6 +31,7 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'metricGauges',
     'netlistOf',
     'parseDesign',
+    'plainText',
     'planDrawing',
     'quantityAt',
     'readDesign',
@@ -48,5 +50,8 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'templatePdf',
     'turbineStage',
     'windingSheet',
+    'workingLines',
+    'workingOf',
+    'workingsOf',
   ]);
 });

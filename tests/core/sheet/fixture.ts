@@ -139,7 +139,6 @@ export function resultsFor(design: Design): Results {
       { severity: 'warning', where: 'winding.wire', message: 'The covering is loaded close to its class at rated wind.' },
       { severity: 'note', where: 'discs.backing', message: 'Plates of 8 mm carry the flux.' },
     ],
-    workings: [],
     stages: {
       magnets: { remanence: 1.25, permeance: 0.8, cautions: [] },
       field: {
@@ -194,8 +193,24 @@ export function resultsFor(design: Design): Results {
         waveform: { angle: [], phase: [], line: [] },
         inductance: [],
         coilInductance: 4e-4,
+        mutualInPhase: 2.7e-4,
         phaseInductance: 1.47e-3,
         cautions: [],
+      },
+      rated: {
+        rpm: 418,
+        dcVolts: 27.1,
+        dcAmps: 24.8,
+        dcAmpsRms: 25.1,
+        dcWatts: 672,
+        phaseAmps: 20.4,
+        copperLoss: 96.3,
+        diodeLoss: 44.2,
+        cableLoss: 21.7,
+        eddyLoss: 6.4,
+        bearingLoss: 1.8,
+        shaftWatts: 842.4,
+        coilTemperature: 88,
       },
     },
   };
