@@ -133,11 +133,6 @@ const kinds: Record<UnitKind, Kind> = {
   flux: only('mWb', prefixed('Wb'), ['µWb', 'mWb']),
   fluxPerLength: only('mWb/m', { 'mWb/m': { factor: 1e-3 } }),
   thermalConductance: only('W/K', { 'W/K': { factor: 1 } }),
-  temperatureDifference: {
-    units: { K: { factor: 1 }, '°F': { factor: 5 / 9 } },
-    entry: (p) => (p.temperature === 'F' ? '°F' : 'K'),
-    results: (p) => [p.temperature === 'F' ? '°F' : 'K'],
-  },
   duration: only('h', { h: { factor: 3600 } }),
   price: only('', { '': { factor: 1 } }),
   word: only('', { '': { factor: 1 } }),
