@@ -7,7 +7,7 @@ export type Reply = { value: unknown } | { error: string };
 export const longestText = 4_000_000;
 const mostBytes = 100_000_000;
 
-const fileKinds: readonly FileKind[] = ['gapwright', 'pdf', 'csv', 'svg', 'dxf'];
+const fileKinds: readonly FileKind[] = ['gapwright', 'pdf', 'csv', 'svg', 'png', 'dxf'];
 
 /** Each call's arguments as they come from the other side: unknown until looked at. */
 const parsers: { [K in keyof Host]: (args: unknown[]) => Parameters<Host[K]> } = {

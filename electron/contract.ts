@@ -8,7 +8,7 @@ export interface OpenedFile {
   text: string;
 }
 
-export type FileKind = 'gapwright' | 'pdf' | 'csv' | 'svg' | 'dxf';
+export type FileKind = 'gapwright' | 'pdf' | 'csv' | 'svg' | 'png' | 'dxf';
 
 export interface MenuEntry {
   id: string;

@@ -16,6 +16,7 @@ const types: Record<FileKind, string> = {
   pdf: 'application/pdf',
   csv: 'text/csv',
   svg: 'image/svg+xml',
+  png: 'image/png',
   dxf: 'application/dxf',
 };
 const words: Record<FileKind, string> = {
@@ -23,6 +24,7 @@ const words: Record<FileKind, string> = {
   pdf: 'PDF document',
   csv: 'Table',
   svg: 'SVG drawing',
+  png: 'PNG picture',
   dxf: 'DXF drawing',
 };
 

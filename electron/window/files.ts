@@ -11,6 +11,7 @@ const kindNames: Record<FileKind, string> = {
   pdf: 'PDF document',
   csv: 'Table (CSV)',
   svg: 'Drawing (SVG)',
+  png: 'Picture (PNG)',
   dxf: 'Cutting file (DXF)',
 };
 

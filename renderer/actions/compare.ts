@@ -1,6 +1,6 @@
 import { parseDesign } from '../../core';
 import { desktop } from '../desktop';
-import { compareWith } from '../state/results';
+import { pin } from '../state/variants';
 import { setView } from '../state/view';
 import { always, type Action } from './action';
 
@@ -14,7 +14,7 @@ export const compare: Action = {
     const file = await desktop.openDesign();
     if (!file) return;
     const parsed = parseDesign(file.text);
-    const problems = parsed.ok ? await compareWith(file.name, parsed.design) : parsed.problems;
+    const problems = parsed.ok ? await pin(parsed.design.title || file.name, parsed.design) : parsed.problems;
     if (problems.length === 0) setView({ dialog: { kind: 'comparison' } });
     else
       setView({

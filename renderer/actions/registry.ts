@@ -4,10 +4,12 @@ import { goToWorksheet } from './go-to-worksheet';
 import { newDesign } from './new-design';
 import { newFromDemo } from './new-from-demo';
 import { open } from './open';
+import { pin } from './pin';
 import { printSheet } from './print-sheet';
 import { redo } from './redo';
 import { save } from './save';
 import { saveAs } from './save-as';
+import { sideBySide } from './side-by-side';
 import { theme } from './theme';
 import { undo } from './undo';
 import { lengthUnit, temperatureUnit, wireSizes } from './units';
@@ -26,6 +28,8 @@ export const actions: readonly Action[] = [
   wireSizes,
   temperatureUnit,
   theme,
+  pin,
   compare,
+  sideBySide,
   ...goToWorksheet,
 ];

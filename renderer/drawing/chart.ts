@@ -6,6 +6,8 @@ import { scaleFor, tightScale, type Scale } from './scale';
 export interface ChartSeries {
   label: string;
   values: readonly (number | null)[];
+  /** Of another design laid over this one: which of the others, from 0, and the place of the own series it answers to. */
+  other?: { design: number; like: number };
 }
 
 export interface ChartLimit {
@@ -32,17 +34,19 @@ export interface PreparedChart {
   /** `told` is what hovering says of each place. */
   x: { label: string; data: number[]; told: string[]; scale: Scale };
   y: { label: string; scale: Scale };
-  series: { id: string; label: string; data: (number | null)[] }[];
+  series: { id: string; label: string; data: (number | null)[]; told: string[]; other?: ChartSeries['other'] }[];
   limits: PreparedLimit[];
 }
 
 export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
   const keep = chart.x.values.map((v, i) => (Number.isFinite(v) ? i : -1)).filter((i) => i >= 0);
   const data = keep.map((i) => inEntryUnit(chart.x.values[i] ?? 0, chart.x.kind, units));
-  const series = chart.series.map(({ label, values }, n) => ({
+  const series = chart.series.map(({ label, values, other }, n) => ({
     id: `series-${n + 1}`,
     label,
     data: keep.map((i) => shownOrNull(values[i] ?? null, chart.y.kind, units)),
+    told: keep.map((i) => readOut(values[i], chart.y.kind, units)),
+    other,
   }));
   const limits = (chart.limits ?? []).flatMap(({ along, at, label, tone = 'plain' }) => {
     const shown = shownOrNull(at, along === 'x' ? chart.x.kind : chart.y.kind, units);
@@ -50,7 +54,8 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
     return shown === null ? [] : [{ along, at: shown, label: told, tone }];
   });
   const on = (along: 'x' | 'y') => limits.filter((l) => l.along === along).map((l) => l.at);
-  const heights = chart.stacked ? sums(series.map((s) => s.data)) : series.flatMap((s) => s.data.filter((v) => v !== null));
+  const piled = chart.stacked ? sums(series.filter((s) => !s.other).map((s) => s.data)) : [];
+  const heights = [...piled, ...series.filter((s) => !chart.stacked || s.other).flatMap((s) => s.data.filter((v) => v !== null))];
   const scaleOfX = tightScale([...data, ...on('x'), ...(chart.x.fromZero ? [0] : [])], {
     count: 8,
     degrees: entryUnit(chart.x.kind, units) === '°',
@@ -83,8 +88,7 @@ export function axisLabel({ label, kind }: { label: string; kind: UnitKind }, un
   return unit === '' ? label : `${label}, ${unit}`;
 }
 
-/** What hovering a chart tells of one number. */
-export const readOut = (value: number | null | undefined, kind: UnitKind, units: UnitPreferences): string => format(value, kind, units, 4);
+const readOut = (value: number | null | undefined, kind: UnitKind, units: UnitPreferences): string => format(value, kind, units, 4);
 
 /** The chart as a table that a spreadsheet reads: units in the heads, a dot for the decimal point. */
 export function csvOf(chart: Chart, units: UnitPreferences): string {
@@ -102,5 +106,6 @@ const quoted = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"
 const shownOrNull = (value: number | null, kind: UnitKind, units: UnitPreferences) =>
   value === null || !Number.isFinite(value) ? null : inEntryUnit(value, kind, units);
 
-const sums = (columns: readonly (number | null)[][]): number[] =>
+/** One upon the other. */
+export const sums = (columns: readonly (readonly (number | null)[])[]): number[] =>
   (columns[0] ?? []).map((_, i) => columns.reduce((sum, column) => sum + (column[i] ?? 0), 0));

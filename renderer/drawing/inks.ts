@@ -35,6 +35,11 @@ export function lineInk(index: number, mode: Mode): { colour: string; dash: stri
   return { colour: colour[mode], dash };
 }
 
+/** Marks on the lines of other designs laid over a chart, one shape a design. */
+const markShapes = ['square', 'triangle', 'diamond', 'cross'] as const;
+
+export const otherMark = (design: number): (typeof markShapes)[number] => markShapes[design % markShapes.length] ?? 'square';
+
 const layers: Record<Exclude<Layer, `phase-${number}`>, { stroke: Pair; fill: Pair; width: number; dash?: string }> = {
   'magnet-north': { stroke: { light: '#8c4a44', dark: '#d08f88' }, fill: { light: '#f1cfca', dark: '#5a302c' }, width: 1 },
   'magnet-south': { stroke: { light: '#4a668c', dark: '#8ba9d0' }, fill: { light: '#d3dff0', dark: '#2a3c57' }, width: 1 },

@@ -3,8 +3,11 @@ import { ChartsReferenceLine } from '@mui/x-charts/ChartsReferenceLine';
 import { LineChart, type LineChartProps } from '@mui/x-charts/LineChart';
 import { useMemo } from 'react';
 import { useUnits } from '../parts/unit-preferences';
-import { prepared, readOut, type Chart } from './chart';
-import { lineInk } from './inks';
+import { prepared, type Chart } from './chart';
+import { lineInk, otherMark } from './inks';
+
+/** Points of a line laid over from one mark to the next. */
+const MARK_EVERY = 12;
 
 /** The plot of a chart; a chunk of its own, loaded when the first chart is shown. */
 export default function LinePlot({ chart }: { chart: Chart }) {
@@ -17,16 +20,26 @@ export default function LinePlot({ chart }: { chart: Chart }) {
   // Letters that lie on a line stay legible.
   const halo = { paintOrder: 'stroke', stroke: tones.well, strokeWidth: 4, strokeLinejoin: 'round' } as const;
   const marked = plot.x.data.length <= 2;
-  const series: LineChartProps['series'] = plot.series.map(({ id, label, data }, i) => ({
+  const series: LineChartProps['series'] = plot.series.map(({ id, label, data, told, other }, i) => ({
     id,
     label,
     data,
-    color: lineInk(i, mode).colour,
+    color: lineInk(other?.like ?? i, mode).colour,
     curve: 'linear',
-    showMark: marked,
-    ...(chart.stacked && { area: true, stack: 'all' }),
-    valueFormatter: (_, { dataIndex }) => readOut(chart.series[i]?.values[dataIndex], chart.y.kind, units),
+    showMark: other ? ({ index }) => index % MARK_EVERY === MARK_EVERY >> 1 : marked,
+    ...(other && { shape: otherMark(other.design) }),
+    ...(chart.stacked && !other && { area: true, stack: 'all' }),
+    valueFormatter: (_, { dataIndex }) => told[dataIndex] ?? '',
   }));
+  const lineOf = (seriesId: string | number) => {
+    const at = plot.series.findIndex((s) => s.id === seriesId);
+    const other = plot.series[at]?.other;
+    const isArea = chart.stacked && !other;
+    return {
+      strokeWidth: isArea ? 0.75 : other ? 1 : 1.75,
+      strokeDasharray: isArea ? undefined : lineInk(other?.like ?? at, mode).dash,
+    };
+  };
   return (
     <LineChart
       skipAnimation
@@ -64,15 +77,7 @@ export default function LinePlot({ chart }: { chart: Chart }) {
         },
       ]}
       slotProps={{
-        line: ({ seriesId }) => ({
-          strokeWidth: chart.stacked ? 0.75 : 1.75,
-          strokeDasharray: chart.stacked
-            ? undefined
-            : lineInk(
-                plot.series.findIndex((s) => s.id === seriesId),
-                mode,
-              ).dash,
-        }),
+        line: ({ seriesId }) => lineOf(seriesId),
         area: { fillOpacity: 0.45 },
         tooltip: { trigger: 'axis' },
       }}

@@ -1,3 +1,4 @@
+import Box from '@mui/material/Box';
 import Button from '@mui/material/Button';
 import Dialog from '@mui/material/Dialog';
 import DialogActions from '@mui/material/DialogActions';
@@ -12,26 +13,27 @@ import { entryQuantities, resultQuantities } from '../../core';
 import { movement } from '../parts/result-list';
 import { useUnits } from '../parts/unit-preferences';
 import { valueAt } from '../path';
-import { stopComparing, useResults } from '../state/results';
+import { takeOver } from '../state/design';
+import { useResults, type Variant } from '../state/results';
+import { unpin } from '../state/variants';
 import { setView } from '../state/view';
-import { format, formatDifference, type UnitPreferences } from '../units';
+import { format, formatDifference } from '../units';
 import { choiceWord, quantityAt } from '../words';
 
 const close = () => setView({ dialog: null });
 
-/** This design and another side by side: the entries in which they differ, and every result. */
+/** This design and its variants side by side: the entries in which any differs, and every result. */
 export function Comparison() {
-  const units = useUnits();
-  const compared = useResults((s) => s.compared);
+  const variants = useResults((s) => s.variants);
   const results = useResults((s) => s.results);
   const design = useResults((s) => s.solvedFor);
-  if (!compared || !results || !design) return null;
-  const differing = Object.keys(entryQuantities).filter((path) => wordAt(design, path) !== wordAt(compared.design, path));
-  const shared = Object.keys(resultQuantities).filter(
-    (path) => valueAt(results, path) !== undefined || valueAt(compared.results, path) !== undefined,
+  if (!results || !design || variants.length === 0) return null;
+  const differing = Object.keys(entryQuantities).filter((path) => variants.some((v) => wordAt(design, path) !== wordAt(v.design, path)));
+  const shared = Object.keys(resultQuantities).filter((path) =>
+    [results, ...variants.map((v) => v.results)].some((r) => valueAt(r, path) !== undefined),
   );
   return (
-    <Dialog open onClose={close} maxWidth="md" fullWidth aria-labelledby="comparison-title">
+    <Dialog open onClose={close} maxWidth="lg" fullWidth aria-labelledby="comparison-title">
       <DialogTitle id="comparison-title" sx={{ fontSize: 16, pb: 1 }}>
         Side by side
       </DialogTitle>
@@ -40,30 +42,35 @@ export function Comparison() {
           <TableHead>
             <TableRow>
               <TableCell component="td" />
-              <TableCell align="right">{design.title || 'This design'}</TableCell>
-              <TableCell align="right">{compared.design.title || compared.name}</TableCell>
-              <TableCell align="right">Difference</TableCell>
+              <TableCell align="right" sx={{ verticalAlign: 'top' }}>
+                On screen
+              </TableCell>
+              {variants.map((variant) => (
+                <TableCell key={variant.id} align="right" sx={{ verticalAlign: 'top' }}>
+                  {variant.name}
+                  <Box sx={{ whiteSpace: 'nowrap' }}>
+                    <Button size="small" aria-label={`Use ${variant.name}`} onClick={() => use(variant)} sx={{ py: 0 }}>
+                      Use
+                    </Button>
+                    <Button size="small" aria-label={`Unpin ${variant.name}`} onClick={() => unpin(variant.id)} sx={{ py: 0 }}>
+                      Unpin
+                    </Button>
+                  </Box>
+                </TableCell>
+              ))}
             </TableRow>
           </TableHead>
           <TableBody>
             {differing.map((path) => (
-              <Line key={path} path={path} here={valueAt(design, path)} there={valueAt(compared.design, path)} units={units} />
+              <Line key={path} path={path} here={valueAt(design, path)} there={variants.map((v) => valueAt(v.design, path))} />
             ))}
             {shared.map((path) => (
-              <Line key={path} path={path} here={valueAt(results, path)} there={valueAt(compared.results, path)} units={units} strong />
+              <Line key={path} path={path} here={valueAt(results, path)} there={variants.map((v) => valueAt(v.results, path))} strong />
             ))}
           </TableBody>
         </Table>
       </DialogContent>
       <DialogActions>
-        <Button
-          onClick={() => {
-            close();
-            stopComparing();
-          }}
-        >
-          Stop comparing
-        </Button>
         <Button onClick={close} autoFocus>
           Close
         </Button>
@@ -72,28 +79,41 @@ export function Comparison() {
   );
 }
 
+function use({ name, design }: Variant) {
+  close();
+  takeOver(design, `use of ${name}`);
+}
+
 interface LineProps {
   path: string;
   here: unknown;
-  there: unknown;
-  units: UnitPreferences;
+  there: unknown[];
   strong?: boolean;
 }
 
-function Line({ path, here, there, units, strong = false }: LineProps) {
+/** A value in each design, and below it by how much it differs from the one on screen. */
+function Line({ path, here, there, strong = false }: LineProps) {
+  const units = useUnits();
   const { label, unit } = quantityAt(path);
   const word = (value: unknown) => (typeof value === 'number' ? format(value, unit, units) : plainWord(value));
-  const moved = typeof here === 'number' && typeof there === 'number' ? movement(here, there) : null;
+  const moved = (value: unknown) => (typeof here === 'number' && typeof value === 'number' ? movement(value, here) : null);
   return (
     <TableRow>
       <TableCell>{label}</TableCell>
       <TableCell align="right" sx={{ fontWeight: strong ? 500 : 400 }}>
         {word(here)}
       </TableCell>
-      <TableCell align="right">{word(there)}</TableCell>
-      <TableCell align="right" sx={{ color: 'primary.main' }}>
-        {moved !== null && formatDifference(moved, unit, units)}
-      </TableCell>
+      {there.map((value, i) => {
+        const difference = moved(value);
+        return (
+          <TableCell key={i} align="right">
+            {word(value)}
+            <Box component="span" sx={{ display: 'inline-block', minWidth: 92, color: 'primary.main', fontSize: 12 }}>
+              {difference !== null && formatDifference(difference, unit, units)}
+            </Box>
+          </TableCell>
+        );
+      })}
     </TableRow>
   );
 }

@@ -7,7 +7,8 @@ import { movement } from '../parts/result-list';
 import { useUnits } from '../parts/unit-preferences';
 import { valueAt } from '../path';
 import { useDesign } from '../state/design';
-import { reference, stopComparing, useResults } from '../state/results';
+import { useResults } from '../state/results';
+import { unpinAll } from '../state/variants';
 import { setView } from '../state/view';
 import { format, formatDifference, shown } from '../units';
 import { quantityAt } from '../words';
@@ -28,7 +29,7 @@ const verdictColor = { pass: 'success.main', tight: 'warning.main', fail: 'error
 export function HeadlineStrip() {
   const results = useResults((s) => s.results);
   const stale = useResults((s) => s.problems.length > 0);
-  const compared = useResults((s) => s.compared?.name);
+  const variants = useResults((s) => s.variants);
   const busy = useResults((s) => s.busy);
   const faulty = useDesign((s) => Object.keys(s.faults).length > 0);
   return (
@@ -63,14 +64,14 @@ export function HeadlineStrip() {
       ))}
       <Verdict results={results} />
       <CautionCount results={results} />
-      {compared && (
+      {variants.length > 0 && (
         <Box sx={{ gridColumn: '1 / -1', px: 1.75, fontSize: 12, color: 'text.secondary', borderTop: 1, borderColor: 'divider' }}>
-          Differences are against {compared}.
+          Pinned: {variants.map((v) => v.name).join('; ')}.
           <Button size="small" onClick={() => setView({ dialog: { kind: 'comparison' } })} sx={{ py: 0, ml: 1 }}>
             Side by side
           </Button>
-          <Button size="small" onClick={stopComparing} sx={{ py: 0 }}>
-            Stop comparing
+          <Button size="small" onClick={unpinAll} sx={{ py: 0 }}>
+            Unpin
           </Button>
         </Box>
       )}
@@ -90,7 +91,7 @@ export function HeadlineStrip() {
 
 function Headline({ path, label, results }: { path: string; label: string; results: Results | null }) {
   const units = useUnits();
-  const baseline = useResults(reference);
+  const baseline = useResults((s) => s.baseline);
   const kind = quantityAt(path).unit;
   const value = results && (valueAt(results, path) as number | null);
   const { text, unit } = shown(value, kind, units, 3);

@@ -10,10 +10,12 @@ import { compare } from '../actions/compare';
 import { newDesign } from '../actions/new-design';
 import { newFromDemo } from '../actions/new-from-demo';
 import { open } from '../actions/open';
+import { pin } from '../actions/pin';
 import { printSheet } from '../actions/print-sheet';
 import { redo } from '../actions/redo';
 import { save } from '../actions/save';
 import { saveAs } from '../actions/save-as';
+import { sideBySide } from '../actions/side-by-side';
 import { theme } from '../actions/theme';
 import { undo } from '../actions/undo';
 import { lengthUnit, temperatureUnit, wireSizes } from '../actions/units';
@@ -35,6 +37,7 @@ export function TopBar() {
   useDesign((s) => s.history);
   useDesign((s) => s.faults);
   useResults((s) => s.results === null);
+  useResults((s) => s.variants.length);
   return (
     <Box
       component="header"
@@ -50,7 +53,8 @@ export function TopBar() {
       }}
     >
       <Wordmark />
-      <MenuButton label="File" actions={[newDesign, newFromDemo, open, null, save, saveAs, null, compare, null, printSheet]} />
+      <MenuButton label="File" actions={[newDesign, newFromDemo, open, null, save, saveAs, null, printSheet]} />
+      <MenuButton label="Variants" actions={[pin, compare, sideBySide]} />
       <MenuButton label="Units" actions={[lengthUnit, wireSizes, temperatureUnit]} />
       <IconAction action={undo} Icon={UndoIcon} />
       <IconAction action={redo} Icon={RedoIcon} />

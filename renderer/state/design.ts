@@ -61,6 +61,12 @@ export function editEntries(changes: Record<string, unknown>, name: string): voi
   put(committed(now, next, () => name));
 }
 
+/** Puts a whole other design in the place of this one, as one step to undo. */
+export function takeOver(design: Design, name: string): void {
+  put(committed(historyNow(), design, () => name));
+  designStore.setState({ faults: {} });
+}
+
 /** Another kind of shape, backing, layout or load, keeping what the two kinds have in common. */
 export function changeKind(path: string, kind: string, name: StepName): void {
   const now = historyNow();

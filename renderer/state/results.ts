@@ -4,14 +4,22 @@ import { readDesign, type Design, type Problem, type Results } from '../../core'
 import { designStore } from './design';
 import type { Answer, Request } from './solver.worker';
 
+/** A design kept beside the one on screen, worked out. */
+export interface Variant {
+  id: number;
+  name: string;
+  design: Design;
+  results: Results;
+}
+
 export interface ResultsState {
   /** Of the last design that could be worked out; stays while the one on screen cannot be. */
   results: Results | null;
   solvedFor: Design | null;
   /** Of the design as last saved, to tell by how much a result moved. */
   baseline: Results | null;
-  /** Another design beside this one; while there is one, differences are against it. */
-  compared: { name: string; design: Design; results: Results } | null;
+  /** Designs kept beside this one, in the order in which they were pinned. */
+  variants: Variant[];
   /** Why the design on screen cannot be worked out. */
   problems: Problem[];
   busy: boolean;
@@ -21,7 +29,7 @@ export const resultsStore = createStore<ResultsState>(() => ({
   results: null,
   solvedFor: null,
   baseline: null,
-  compared: null,
+  variants: [],
   problems: [],
   busy: false,
 }));
@@ -29,9 +37,6 @@ export const resultsStore = createStore<ResultsState>(() => ({
 export function useResults<T>(select: (state: ResultsState) => T): T {
   return useStore(resultsStore, select);
 }
-
-/** What differences are told against: the design compared with, else this one as last saved. */
-export const reference = ({ compared, baseline }: ResultsState): Results | null => compared?.results ?? baseline;
 
 type Solve = (design: Design) => Promise<Answer>;
 
@@ -102,16 +107,4 @@ let second: Solve | undefined;
 export function solveAside(design: Design): Promise<Answer> {
   second ??= createSolverThread();
   return second(design);
-}
-
-/** Puts another design beside the one on screen. Returns why it cannot be worked out, or nothing. */
-export async function compareWith(name: string, design: Design): Promise<Problem[]> {
-  const answer = await solveAside(design);
-  if (!answer.ok) return answer.problems;
-  resultsStore.setState({ compared: { name, design, results: answer.results } });
-  return [];
-}
-
-export function stopComparing(): void {
-  resultsStore.setState({ compared: null });
 }

@@ -26,7 +26,7 @@ export const whereKept = {
   results: 'nowhere',
   solvedFor: 'nowhere',
   baseline: 'nowhere',
-  compared: 'nowhere',
+  variants: 'nowhere',
   problems: 'nowhere',
   busy: 'nowhere',
 } as const satisfies Record<keyof DesignState | keyof ViewState | keyof ResultsState, Kept>;

@@ -8,7 +8,7 @@ import { ResultList } from '../parts/result-list';
 import { Section } from '../parts/section';
 import { useUnits } from '../parts/unit-preferences';
 import { changeKind, editEntries, editEntry, setFault, settleEntry, toggleSection, useDesign } from '../state/design';
-import { reference, useResults } from '../state/results';
+import { useResults } from '../state/results';
 import { setView } from '../state/view';
 import { told } from '../units';
 import { goToEntry } from './go-to-entry';
@@ -74,12 +74,13 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
   const { Figure, Panel, groups, results: paths } = worksheet;
   const results = useResults((s) => s.results);
   const solvedFor = useResults((s) => s.solvedFor);
-  const baseline = useResults(reference);
+  const baseline = useResults((s) => s.baseline);
+  const against = useResults((s) => s.variants);
   if (!results || !solvedFor) return <Box sx={{ color: 'text.secondary' }}>Working it out…</Box>;
   const cautions = results.cautions.filter((c) => worksheetFor(c.where)?.id === worksheet.id);
   return (
     <Box sx={{ minWidth: 0 }}>
-      {groups.length === 0 && Panel && <Panel design={solvedFor} results={results} />}
+      {groups.length === 0 && Panel && <Panel design={solvedFor} results={results} against={against} />}
       <Box
         sx={{
           display: 'grid',
@@ -97,10 +98,10 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
           aria-label={`${worksheet.title}: drawing`}
           sx={{ m: 0, mb: 2.5, minWidth: 0, maxWidth: 1100, order: { xl: -1 } }}
         >
-          <Figure design={solvedFor} results={results} />
+          <Figure design={solvedFor} results={results} against={against} />
         </Box>
       </Box>
-      {groups.length > 0 && Panel && <Panel design={solvedFor} results={results} />}
+      {groups.length > 0 && Panel && <Panel design={solvedFor} results={results} against={against} />}
       {cautions.length > 0 && (
         <Section title="Cautions">
           <CautionList cautions={cautions} onGo={goToEntry} />

@@ -1,5 +1,8 @@
 import type { ComponentType } from 'react';
 import type { Design, Results } from '../../core';
+import type { Chart } from '../drawing/chart';
+import type { OtherChart } from '../drawing/overlay';
+import type { Variant } from '../state/results';
 
 export interface EntryGroup {
   title: string;
@@ -14,7 +17,15 @@ export interface EntryGroup {
 export interface FigureProps {
   design: Design;
   results: Results;
+  /** Variants pinned beside this design. */
+  against?: readonly Variant[];
 }
+
+/** A chart of each variant, for `LineChart` to lay over the design's own. */
+export const overlays = (
+  against: readonly Variant[] = [],
+  chartOf: (variant: Pick<Variant, 'design' | 'results'>) => Chart,
+): OtherChart[] => against.map((variant) => ({ name: variant.name, chart: chartOf(variant) }));
 
 /** One page of one idea. */
 export interface Worksheet {

@@ -3,17 +3,17 @@ import { turbineStage, type Design, type Results } from '../../../core';
 import type { Chart } from '../../drawing/chart';
 import { LineChart } from '../../drawing/line-chart';
 import { Plates } from '../../drawing/plate';
-import type { FigureProps } from '../worksheet';
+import { overlays, type FigureProps } from '../worksheet';
 
-export function Figure({ design, results }: FigureProps) {
-  const charts = useMemo(
-    () => [powerChart(results), speedChart(results), ratioChart(design, results), wheelChart(design, results)],
-    [design, results],
-  );
+const makers: ((design: Design, results: Results) => Chart)[] = [powerChart, speedChart, ratioChart, wheelChart];
+
+export function Figure({ design, results, against }: FigureProps) {
+  const charts = useMemo(() => makers.map((chartOf) => chartOf(design, results)), [design, results]);
+  const others = useMemo(() => makers.map((chartOf) => overlays(against, (v) => chartOf(v.design, v.results))), [against]);
   return (
     <Plates of="charts">
-      {charts.map((chart) => (
-        <LineChart key={chart.title} chart={chart} height={250} />
+      {charts.map((chart, i) => (
+        <LineChart key={chart.title} chart={chart} against={others[i]} height={250} />
       ))}
     </Plates>
   );
@@ -26,7 +26,7 @@ const windLimits = ({ cutIn, rated }: Results) => [
   { along: 'x' as const, at: rated.wind, label: 'rated' },
 ];
 
-function powerChart(results: Results): Chart {
+function powerChart(_design: Design, results: Results): Chart {
   return {
     title: 'Power at the shaft and into the load',
     x: windAxis(results),
@@ -39,7 +39,7 @@ function powerChart(results: Results): Chart {
   };
 }
 
-function speedChart(results: Results): Chart {
+function speedChart(_design: Design, results: Results): Chart {
   return {
     title: 'Speed of the shaft',
     x: windAxis(results),
