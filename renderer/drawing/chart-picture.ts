@@ -21,7 +21,7 @@ export function pictureOf(frame: HTMLElement, title: string): Picture {
   const { width: plotWidth, height: plotHeight } = plot.getBoundingClientRect();
   const { color, fontFamily } = getComputedStyle(frame);
   const legend = [...frame.querySelectorAll('li')];
-  const head = MARGIN + LINE * (1 + Math.ceil(legend.length / 2));
+  const head = MARGIN + LINE * (1 + legend.length);
   const [width, height] = [Math.ceil(plotWidth + 2 * MARGIN), Math.ceil(head + plotHeight + MARGIN)];
   const words = (text: string, x: number, y: number, size: number) =>
     `<text x="${x}" y="${y}" font-size="${size}" fill="${color}">${escaped(text)}</text>`;
@@ -30,9 +30,9 @@ export function pictureOf(frame: HTMLElement, title: string): Picture {
     `<rect width="100%" height="100%" fill="${groundOf(frame)}"/>`,
     words(title, MARGIN, MARGIN + 14, 15),
     ...legend.map((line, i) => {
-      const [x, y] = [MARGIN + ((i % 2) * (width - 2 * MARGIN)) / 2, MARGIN + LINE * (1 + Math.floor(i / 2))];
+      const y = MARGIN + LINE * (i + 1);
       const swatch = line.querySelector('svg');
-      return (swatch ? placed(swatch, x, y + 5, 26, 10) : '') + words(line.textContent, x + 32, y + 14, 12);
+      return (swatch ? placed(swatch, MARGIN, y + 5, 26, 10) : '') + words(line.textContent, MARGIN + 32, y + 14, 12);
     }),
     placed(plot, MARGIN, head, plotWidth, plotHeight),
     '</svg>',

@@ -1,4 +1,3 @@
-import { useTheme } from '@mui/material/styles';
 import { memo } from 'react';
 import type { Drawing, Layer, Point, Stroke } from '../../core';
 import { layerInk, type Mode } from './inks';
@@ -18,7 +17,6 @@ export const Strokes = memo(function Strokes({ drawing, mode }: { drawing: Drawi
 });
 
 function StrokeShape({ stroke, mode }: { stroke: Stroke; mode: Mode }) {
-  const { typography } = useTheme();
   if (stroke.kind === 'text') {
     const [x, y] = [stroke.at[0], -stroke.at[1]];
     return (
@@ -26,7 +24,6 @@ function StrokeShape({ stroke, mode }: { stroke: Stroke; mode: Mode }) {
         x={x}
         y={y}
         fontSize={stroke.size / CAP_HEIGHT}
-        fontFamily={typography.fontFamily}
         textAnchor={stroke.anchor}
         fill={layerInk(stroke.layer, mode).fill}
         {...(stroke.angle && { transform: `rotate(${(-stroke.angle * 180) / Math.PI} ${x} ${y})` })}

@@ -1,6 +1,7 @@
 import Box from '@mui/material/Box';
 import Tooltip from '@mui/material/Tooltip';
 import type { ReactElement, ReactNode } from 'react';
+import { SymbolInText } from './mathematics';
 import type { ScrubHandlers } from './scrub';
 
 interface Props {
@@ -37,7 +38,7 @@ export function FieldRow({ id, label, symbol, meaning, error, note, scrub, child
         {label.replaceAll(' °', '\u00a0°')}
         {symbol && (
           <Box component="i" aria-hidden sx={{ ml: 0.75, color: 'text.secondary', fontFamily: 'Georgia, serif' }}>
-            {symbol}
+            <SymbolInText of={symbol} />
           </Box>
         )}
       </Box>

@@ -47,12 +47,12 @@ export function Comparison() {
               </TableCell>
               {variants.map((variant) => (
                 <TableCell key={variant.id} align="right" sx={{ verticalAlign: 'top' }}>
-                  {variant.name}
+                  {nameOf(variant)}
                   <Box sx={{ whiteSpace: 'nowrap' }}>
-                    <Button size="small" aria-label={`Use ${variant.name}`} onClick={() => use(variant)} sx={{ py: 0 }}>
+                    <Button size="small" aria-label={`Use ${nameOf(variant)}`} onClick={() => use(variant)} sx={{ py: 0 }}>
                       Use
                     </Button>
-                    <Button size="small" aria-label={`Unpin ${variant.name}`} onClick={() => unpin(variant.id)} sx={{ py: 0 }}>
+                    <Button size="small" aria-label={`Unpin ${nameOf(variant)}`} onClick={() => unpin(variant.id)} sx={{ py: 0 }}>
                       Unpin
                     </Button>
                   </Box>
@@ -79,9 +79,11 @@ export function Comparison() {
   );
 }
 
-function use({ name, design }: Variant) {
+const nameOf = ({ letter, name }: Variant) => `${letter} – ${name}`;
+
+function use(variant: Variant) {
   close();
-  takeOver(design, `use of ${name}`);
+  takeOver(variant.design, `use of ${nameOf(variant)}`);
 }
 
 interface LineProps {
@@ -108,7 +110,7 @@ function Line({ path, here, there, strong = false }: LineProps) {
         return (
           <TableCell key={i} align="right">
             {word(value)}
-            <Box component="span" sx={{ display: 'inline-block', minWidth: 92, color: 'primary.main', fontSize: 12 }}>
+            <Box component="span" sx={{ display: 'inline-block', minWidth: 92, pl: 1, color: 'primary.main', fontSize: 12 }}>
               {difference !== null && formatDifference(difference, unit, units)}
             </Box>
           </TableCell>

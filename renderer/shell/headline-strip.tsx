@@ -66,7 +66,7 @@ export function HeadlineStrip() {
       <CautionCount results={results} />
       {variants.length > 0 && (
         <Box sx={{ gridColumn: '1 / -1', px: 1.75, fontSize: 12, color: 'text.secondary', borderTop: 1, borderColor: 'divider' }}>
-          Pinned: {variants.map((v) => v.name).join('; ')}.
+          Pinned: {variants.map((v) => `${v.letter} – ${v.name}`).join('; ')}.
           <Button size="small" onClick={() => setView({ dialog: { kind: 'comparison' } })} sx={{ py: 0, ml: 1 }}>
             Side by side
           </Button>

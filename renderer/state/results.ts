@@ -7,6 +7,8 @@ import type { Answer, Request } from './solver.worker';
 /** A design kept beside the one on screen, worked out. */
 export interface Variant {
   id: number;
+  /** A, B, … as charts tell them apart. */
+  letter: string;
   name: string;
   design: Design;
   results: Results;
@@ -40,24 +42,18 @@ export function useResults<T>(select: (state: ResultsState) => T): T {
 
 type Solve = (design: Design) => Promise<Answer>;
 
-/** A thread of its own that works out one design after another. */
+/** A thread of its own that works out one design after another; each is sent at once, before the page is drawn anew. */
 function createSolverThread(): Solve {
   const worker = new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module', name: 'solver' });
-  let answered: (answer: Answer) => void = () => undefined;
+  const waiting: ((answer: Answer) => void)[] = [];
+  const answered = (answer: Answer) => waiting.shift()?.(answer);
   worker.onmessage = (event: MessageEvent<Answer>) => answered(event.data);
   worker.onerror = (event) => answered({ ok: false, problems: [{ where: '', message: `the calculation stopped: ${event.message}` }] });
-  let last: Promise<unknown> = Promise.resolve();
-  return (design) => {
-    const asked = last.then(
-      () =>
-        new Promise<Answer>((resolve) => {
-          answered = resolve;
-          worker.postMessage({ design } satisfies Request);
-        }),
-    );
-    last = asked;
-    return asked;
-  };
+  return (design) =>
+    new Promise((resolve) => {
+      waiting.push(resolve);
+      worker.postMessage({ design } satisfies Request);
+    });
 }
 
 /** Works out every design that comes on screen. Latest wins: while one is worked out, only the newest of those that follow is kept. */

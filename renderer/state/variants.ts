@@ -8,7 +8,7 @@ export async function pin(name: string, design: Design): Promise<Problem[]> {
   if (!answer.ok) return answer.problems;
   resultsStore.setState(({ variants }) => {
     const id = 1 + Math.max(0, ...variants.map((v) => v.id));
-    return { variants: [...variants, { id, name: `${letter(id)} – ${name}`, design, results: answer.results }] };
+    return { variants: [...variants, { id, letter: letterOf(id), name, design, results: answer.results }] };
   });
   return [];
 }
@@ -22,4 +22,4 @@ export function unpinAll(): void {
 }
 
 /** A, B, … Z, then numbers. */
-const letter = (id: number) => (id <= 26 ? String.fromCharCode(64 + id) : String(id));
+const letterOf = (id: number) => (id <= 26 ? String.fromCharCode(64 + id) : String(id));

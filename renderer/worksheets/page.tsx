@@ -1,6 +1,6 @@
 import Box from '@mui/material/Box';
 import Typography from '@mui/material/Typography';
-import { useMemo } from 'react';
+import { memo, useDeferredValue, useMemo, type ComponentType } from 'react';
 import { CautionList } from '../parts/caution-list';
 import { EntryForm } from '../parts/entry-form';
 import { ProblemList } from '../parts/problem-list';
@@ -15,7 +15,7 @@ import { goToEntry } from './go-to-entry';
 import { presetTable } from './presets';
 import { worksheetFor } from './registry';
 import { stepName } from './step-name';
-import type { Worksheet } from './worksheet';
+import type { FigureProps, Worksheet } from './worksheet';
 
 /** A worksheet as it stands on screen: inputs left, figure and results right, cautions below. */
 export function Page({ worksheet }: { worksheet: Worksheet }) {
@@ -74,6 +74,7 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
   const { Figure, Panel, groups, results: paths } = worksheet;
   const results = useResults((s) => s.results);
   const solvedFor = useResults((s) => s.solvedFor);
+  const drawn = { results: useDeferredValue(results), design: useDeferredValue(solvedFor) };
   const baseline = useResults((s) => s.baseline);
   const against = useResults((s) => s.variants);
   if (!results || !solvedFor) return <Box sx={{ color: 'text.secondary' }}>Working it out…</Box>;
@@ -98,7 +99,7 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
           aria-label={`${worksheet.title}: drawing`}
           sx={{ m: 0, mb: 2.5, minWidth: 0, maxWidth: 1100, order: { xl: -1 } }}
         >
-          <Figure design={solvedFor} results={results} against={against} />
+          {drawn.results && drawn.design && <Drawn of={Figure} design={drawn.design} results={drawn.results} against={against} />}
         </Box>
       </Box>
       {groups.length > 0 && Panel && <Panel design={solvedFor} results={results} against={against} />}
@@ -110,6 +111,11 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
     </Box>
   );
 }
+
+/** Drawings and charts follow the numbers as soon as there is time, so that neither typing nor a number waits for them. */
+const Drawn = memo(function Drawn({ of: Figure, ...props }: FigureProps & { of: ComponentType<FigureProps> }) {
+  return <Figure {...props} />;
+});
 
 function Problems() {
   const problems = useResults((s) => s.problems);

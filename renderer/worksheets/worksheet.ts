@@ -25,7 +25,7 @@ export interface FigureProps {
 export const overlays = (
   against: readonly Variant[] = [],
   chartOf: (variant: Pick<Variant, 'design' | 'results'>) => Chart,
-): OtherChart[] => against.map((variant) => ({ name: variant.name, chart: chartOf(variant) }));
+): OtherChart[] => against.map((variant) => ({ name: variant.letter, chart: chartOf(variant) }));
 
 /** One page of one idea. */
 export interface Worksheet {
