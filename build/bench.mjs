@@ -1,7 +1,7 @@
 #!/usr/bin/env node
-// npm run bench: times every tests/bench/*.bench.ts, whose default export is a list of { name, run, budgetMs?, against?, note? }.
+// npm run bench [-- START]: times every tests/bench/START*.bench.ts, whose default export is a list of { name, run, calls?, budgetMs?, against?, note? }.
 // The tasks of a file are run by turns, so that whatever else the machine does weighs on all of them alike. `against` names a task of the
-// same file, and the ratio of the two medians is printed; `note` says in words what came out. A budget that is missed is told, not punished.
+// same file, and the ratio of the two medians is printed; `calls` in a row are one run of something short; `note` says in words what came out. A budget that is missed is told, not punished.
 import { mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { cpus } from 'node:os';
 import path from 'node:path';
@@ -18,7 +18,7 @@ const temporary = mkdtempSync(path.join(root, 'node_modules/.cache/bench-'));
 
 try {
   console.log(`Node ${process.versions.node}, ${cpus().length} × ${cpus()[0].model}`);
-  for (const file of readdirSync(folder).filter((name) => name.endsWith('.bench.ts'))) {
+  for (const file of readdirSync(folder).filter((name) => name.endsWith('.bench.ts') && (!process.argv[2] || name.startsWith(process.argv[2])))) {
     const tasks = await tasksOf(file);
     const rows = await measure(tasks);
     const width = Math.max(...tasks.map(({ name }) => name.length));
@@ -58,10 +58,10 @@ async function measure(tasks) {
   for (const { run } of timed) for (const end = performance.now() + warmUpMs; performance.now() < end; ) await run();
   const end = performance.now() + tasks.length * secondsPerTask * 1000;
   while (performance.now() < end || timed[0].times.length < 5)
-    for (const { run, times } of timed) {
+    for (const { run, times, calls = 1 } of timed) {
       const began = performance.now();
-      await run();
-      times.push(performance.now() - began);
+      for (let call = 0; call < calls; call++) await run();
+      times.push((performance.now() - began) / calls);
     }
   return timed.map(({ times, ...task }) => {
     times.sort((a, b) => a - b);

@@ -1,6 +1,7 @@
-import { generalizedEigen, type Matrix } from '../numeric/symmetric';
-import { failure, suspicion, type Look } from './events';
-import type { ModeSpace, Topology } from './topology';
+import type { Matrix } from '../numeric/symmetric';
+import { FAILED, firstFailure, type Level } from './events';
+import { modeUnder, type Mode } from './mode';
+import type { Topology } from './topology';
 
 /** What drives the flow: harmonics of each phase's EMF at this speed, in volts, over the electrical angle. */
 export interface Drive {
@@ -14,40 +15,25 @@ export interface Drive {
   inductance: Matrix;
 }
 
-/**
- * One mode, diagonal: y′ = −λ y + forcing, i = W y, with W = N V from the eigenvectors. The forced answer to each harmonic and to the constants is
- * known in closed form. Matrices lie row by row in flat arrays: this is the innermost loop of every curve.
- */
-interface Diagonal {
-  space: ModeSpace;
-  count: number;
-  rates: Float64Array;
-  /** W, m × k. */
-  modes: Float64Array;
-  /** L W, m × k: from currents to y, and from y′ to volts. */
-  flux: Float64Array;
-  /** Q W, m × k. */
-  drops: Float64Array;
-  constant: Float64Array;
-  /** k × harmonics. */
-  cos: Float64Array;
-  sin: Float64Array;
-}
-
 /** A stretch of one mode, between two angles. [electrical rad] */
 export interface Stretch {
-  mode: number[];
+  mode: Mode;
   from: number;
   to: number;
-  /** Angle in which the fastest part of the currents dies away to a third. [electrical rad] */
-  settling: number;
-  /** Currents and EMFs at an angle within it. Both arrays are used again by the next call. */
-  at: (angle: number) => { currents: number[]; emf: number[] };
-  dcAmps: (currents: readonly number[]) => number;
+  /** Free parts of the degrees of freedom at `from`. */
+  free: Float64Array;
 }
 
-/** Guards are looked at this often a period. */
-const LOOKS = 48;
+/** What became of some starting currents. */
+export interface Passage {
+  end: Float64Array;
+  /** Of the end's currents over the start's, m × m row by row. */
+  derivative: Float64Array;
+  stretches: Stretch[];
+}
+
+/** Guards are looked at no further apart. [electrical rad] */
+const STEP = Math.PI / 24;
 /** After an event, where guards may dip for a moment, the first look comes after this share of a step; then steps double. */
 const FIRST_LOOK = 0.25;
 const MOST_EVENTS = 400;
@@ -57,199 +43,224 @@ const MOST_EVENTS = 400;
  *
  * @param topology  Circuit. [-]
  * @param drive     EMFs and inductance. [V, H]
- * @returns         Function from starting currents, start and end angle to the currents at the end and the stretches passed. [A, rad]
+ * @returns         Function from starting currents, start and end angle to the currents at the end, their derivative and the stretches passed.
+ *                  [A, rad]
  *
- * Source    linear systems with constant coefficients between events: modal decomposition and phasors.
+ * Source    linear systems with constant coefficients between events: modal decomposition and phasors; the derivative across an event by the
+ *           saltation matrix, Leine & Nijmeijer 2004, Dynamics and Bifurcations of Non-Smooth Mechanical Systems, ch. 7 (from memory).
  * Checked   tests/laws/rectifier.test.ts
  */
 export function flowOf(topology: Topology, drive: Drive) {
-  const diagonals = new Map<string, Diagonal>();
-  const diagonalOf = (mode: number[]) => {
-    const key = mode.join();
-    let found = diagonals.get(key);
-    if (!found) diagonals.set(key, (found = diagonalize(topology.space(mode), drive)));
+  const modes = new Map<string, Mode>();
+  const modeFor = (signs: readonly number[]) => {
+    const key = signs.join();
+    let found = modes.get(key);
+    if (!found) modes.set(key, (found = modeUnder(topology.space(signs), drive)));
     return found;
   };
-  const { orders, omega } = drive;
+  const { orders } = drive;
   const m = drive.cos.length;
   const harmonics = orders.length;
   const cosines = new Float64Array(harmonics);
   const sines = new Float64Array(harmonics);
-  const state = { currents: new Array<number>(m).fill(0), emf: new Array<number>(m).fill(0), residual: new Array<number>(m).fill(0) };
+  const turnTo = (angle: number) => harmonicsAt(angle, orders, cosines, sines);
+  const left = new Float64Array(m);
 
-  /** cos nθ and sin nθ of every order, by turning through 2θ from one odd order to the next. */
-  const turnTo = (angle: number) => {
-    const [c2, s2] = [Math.cos(2 * angle), Math.sin(2 * angle)];
-    let c = Math.cos(angle);
-    let s = Math.sin(angle);
-    for (let n = 1, h = 0; h < harmonics; n += 2) {
-      if (orders[h] === n) {
-        cosines[h] = c;
-        sines[h++] = s;
-      }
-      [c, s] = [c * c2 - s * s2, s * c2 + c * s2];
+  /** Turns to an angle and lets the free parts die away until there. */
+  const lookAt = ({ rates, count }: Mode, free: Float64Array, from: number, angle: number) => {
+    turnTo(angle);
+    for (let j = 0; j < count; j++) left[j] = free[j] * Math.exp(-rates[j] * (angle - from));
+  };
+  /** One guard and its slope at the angle looked at. */
+  const guardLevel = ({ guards, rates, count }: Mode, g: number, level: Level) => {
+    let value = guards.constant[g];
+    let slope = 0;
+    for (let n = 0, h = g * harmonics; n < harmonics; n++, h++) {
+      const c = guards.cos[h];
+      const s = guards.sin[h];
+      value += c * cosines[n] + s * sines[n];
+      slope += orders[n] * (s * cosines[n] - c * sines[n]);
     }
+    for (let j = 0; j < count; j++) {
+      const share = guards.free[g * count + j] * left[j];
+      value += share;
+      slope -= rates[j] * share;
+    }
+    level.value = value;
+    level.slope = slope;
+    return level;
+  };
+  const guardLevels = (mode: Mode, free: Float64Array, from: number, angle: number, levels: Level[]) => {
+    lookAt(mode, free, from, angle);
+    for (let g = 0; g < mode.guards.count; g++) guardLevel(mode, g, (levels[g] ??= { value: 0, slope: 0 }));
   };
 
-  /** Currents, EMFs and residual e − L i′ − Q i − b at an angle, for a mode whose free part was `free` at `began`. */
-  const look = (d: Diagonal, free: Float64Array, began: number, angle: number) => {
+  /** Free parts that make the currents what they are. */
+  const freeOf = ({ count, flux, constant, cos, sin }: Mode, currents: Float64Array, angle: number): Float64Array => {
     turnTo(angle);
-    const time = (angle - began) / omega;
-    const { currents, emf, residual } = state;
-    for (let i = 0; i < m; i++) {
-      let e = 0;
-      for (let h = 0; h < harmonics; h++) e += drive.cos[i][h] * cosines[h] + drive.sin[i][h] * sines[h];
-      emf[i] = e;
-      residual[i] = e - d.space.drop[i];
-      currents[i] = 0;
-    }
-    for (let j = 0; j < d.count; j++) {
-      const decayed = free[j] * Math.exp(-d.rates[j] * time);
-      let value = decayed + d.constant[j];
-      let change = 0;
-      for (let h = 0, at = j * harmonics; h < harmonics; h++, at++) {
-        value += d.cos[at] * cosines[h] + d.sin[at] * sines[h];
-        change += orders[h] * (d.sin[at] * cosines[h] - d.cos[at] * sines[h]);
-      }
-      const slope = change * omega - d.rates[j] * decayed;
-      for (let i = 0, at = j; i < m; i++, at += d.count) {
-        currents[i] += d.modes[at] * value;
-        residual[i] -= d.flux[at] * slope + d.drops[at] * value;
-      }
-    }
-  };
-
-  const freePart = (d: Diagonal, currents: readonly number[], angle: number): Float64Array => {
-    turnTo(angle);
-    const free = new Float64Array(d.count);
-    for (let j = 0; j < d.count; j++) {
-      let y = -d.constant[j];
-      for (let i = 0; i < m; i++) y += d.flux[i * d.count + j] * currents[i];
-      for (let h = 0, at = j * harmonics; h < harmonics; h++, at++) y -= d.cos[at] * cosines[h] + d.sin[at] * sines[h];
+    const free = new Float64Array(count);
+    for (let j = 0; j < count; j++) {
+      let y = -constant[j];
+      for (let i = 0; i < m; i++) y += flux[i * count + j] * currents[i];
+      for (let n = 0, at = j * harmonics; n < harmonics; n++, at++) y -= cos[at] * cosines[n] + sin[at] * sines[n];
       free[j] = y;
     }
     return free;
   };
 
-  return (start: readonly number[], from: number, to: number): { end: number[]; stretches: Stretch[] } => {
-    const step = (2 * Math.PI) / LOOKS;
-    const stretches: Stretch[] = [];
-    let currents = [...start];
-    let mode = topology.modeOf(currents);
-    let angle = from;
-    for (let events = 0; events < MOST_EVENTS && angle < to; events++) {
-      const d = diagonalOf(mode);
-      const held = mode;
-      const began = angle;
-      const free = freePart(d, currents, began);
-      let worst = 0;
-      const lookAt = (at: number): Look => {
-        look(d, free, began, at);
-        return { angle: at, guards: topology.guards(held, d.space, state.currents, state.residual) };
-      };
-      const margin = (at: number) => {
-        const { guards } = lookAt(at);
-        worst = 0;
-        for (let g = 1; g < guards.length; g++) if (guards[g] < guards[worst]) worst = g;
-        return guards[worst];
-      };
-      // A guard that fails at once is an event at this very angle: a diode that must turn on before time passes.
-      let failed = events > 0 && margin(angle) < -1e-9;
-      let seen = [lookAt(angle)];
-      while (!failed && angle < to) {
-        const next = lookAt(Math.min(angle + Math.min(step, Math.max(angle - began, FIRST_LOOK * step)), to));
-        seen = [...seen.slice(-2), next];
-        angle = next.angle;
-        const suspect = suspicion(seen);
-        if (!suspect) continue;
-        const { low, high } = suspect;
-        const after = margin(high);
-        failed = after < 0;
-        if (failed) angle = failure(margin, low.angle, Math.max(0, Math.min(...low.guards)), high, after);
+  /** Currents at an angle, and what they change by with it. */
+  const currentsAt = (mode: Mode, free: Float64Array, from: number, angle: number) => {
+    lookAt(mode, free, from, angle);
+    const value = new Float64Array(m);
+    const slope = new Float64Array(m);
+    const { count, rates, constant, cos, sin, currents } = mode;
+    for (let j = 0; j < count; j++) {
+      let y = left[j] + constant[j];
+      let dy = -rates[j] * left[j];
+      for (let n = 0, at = j * harmonics; n < harmonics; n++, at++) {
+        y += cos[at] * cosines[n] + sin[at] * sines[n];
+        dy += orders[n] * (sin[at] * cosines[n] - cos[at] * sines[n]);
       }
-      if (angle > began)
-        stretches.push({
-          mode: held,
-          from: began,
-          to: angle,
-          settling: omega / Math.max(...d.rates, 1e-300),
-          at: (where) => {
-            look(d, free, began, where);
-            return state;
-          },
-          dcAmps: (i) => {
-            let sum = 0;
-            for (let k = 0; k < m; k++) sum += d.space.dc[k] * i[k];
-            return sum;
-          },
-        });
-      margin(angle);
-      currents = [...state.currents];
-      if (failed) {
-        mode = topology.after(held, worst, d.space, state.currents, state.residual);
-        currents = onto(diagonalOf(mode), currents);
+      for (let i = 0; i < m; i++) {
+        value[i] += currents[i * count + j] * y;
+        slope[i] += currents[i * count + j] * dy;
       }
     }
-    return { end: currents, stretches };
+    return { value, slope };
   };
+
+  const level: Level = { value: 0, slope: 0 };
+  let behind: Level[] = [];
+  let ahead: Level[] = [];
+
+  /** The first guard to fail from `began` on, −1 when the mode holds to the end. */
+  const failureIn = (mode: Mode, free: Float64Array, began: number, to: number) => {
+    const { count } = mode.guards;
+    guardLevels(mode, free, began, began, behind);
+    const already = worst(behind, count);
+    if (already >= 0) return { guard: already, angle: began, slope: 0 };
+    let angle = began;
+    while (angle < to) {
+      const next = Math.min(angle + Math.min(STEP, Math.max(angle - began, FIRST_LOOK * STEP)), to);
+      guardLevels(mode, free, began, next, ahead);
+      const found = { guard: -1, angle: next, slope: 0 };
+      for (let g = 0; g < count; g++) {
+        if (ahead[g].value >= FAILED && (behind[g].slope >= 0 || ahead[g].slope <= 0)) continue;
+        const at = (where: number) => {
+          lookAt(mode, free, began, where);
+          return guardLevel(mode, g, level);
+        };
+        const failure = firstFailure(at, angle, behind[g], found.angle, found.guard < 0 ? ahead[g] : { ...at(found.angle) });
+        if (failure === undefined) continue;
+        found.guard = g;
+        found.angle = failure;
+        found.slope = level.slope;
+      }
+      if (found.guard >= 0) return found;
+      angle = next;
+      [behind, ahead] = [ahead, behind];
+    }
+    return { guard: -1, angle: to, slope: 0 };
+  };
+
+  return (start: ArrayLike<number>, from: number, to: number): Passage => {
+    const stretches: Stretch[] = [];
+    let mode = modeFor(topology.modeOf(start));
+    let currents = onto(mode, start);
+    let derivative = unity(m);
+    let angle = from;
+    for (let events = 0; events < MOST_EVENTS; events++) {
+      const began = angle;
+      const free = freeOf(mode, currents, began);
+      const failure = failureIn(mode, free, began, to);
+      angle = failure.angle;
+      const passed = currentsAt(mode, free, began, angle);
+      currents = passed.value;
+      const modal = passedDerivative(mode, derivative, angle - began);
+      derivative = inCurrents(mode, modal);
+      if (angle > began) stretches.push({ mode, from: began, to: angle, free });
+      if (failure.guard < 0) break;
+      const next = modeFor(mode.space.guards[failure.guard].next);
+      currents = onto(next, currents);
+      if (failure.slope < 0) {
+        // A start a little different comes to the event a little earlier or later.
+        const after = currentsAt(next, freeOf(next, currents, angle), angle, angle).slope;
+        for (let c = 0; c < m; c++) {
+          let change = 0;
+          for (let j = 0; j < mode.count; j++) change += mode.guards.free[failure.guard * mode.count + j] * modal[j * m + c];
+          const shift = -change / failure.slope;
+          for (let i = 0; i < m; i++) derivative[i * m + c] += (passed.slope[i] - after[i]) * shift;
+        }
+      }
+      mode = next;
+    }
+    return { end: currents, derivative, stretches };
+  };
+}
+
+/** cos nθ and sin nθ of every odd order, by turning through 2θ from one to the next. */
+export function harmonicsAt(angle: number, orders: readonly number[], cosines: Float64Array, sines: Float64Array): void {
+  let c = Math.cos(angle);
+  let s = Math.sin(angle);
+  const c2 = c * c - s * s;
+  const s2 = 2 * c * s;
+  for (let n = 1, h = 0; h < orders.length; n += 2) {
+    if (orders[h] === n) {
+      cosines[h] = c;
+      sines[h++] = s;
+    }
+    const turned = c * c2 - s * s2;
+    s = s * c2 + c * s2;
+    c = turned;
+  }
+}
+
+/** The guard that has failed the furthest, −1 when none has. */
+function worst(guards: readonly Level[], count: number): number {
+  let found = -1;
+  for (let g = 0; g < count; g++) if (guards[g].value < (found < 0 ? FAILED : guards[found].value)) found = g;
+  return found;
+}
+
+function unity(m: number): Float64Array {
+  const one = new Float64Array(m * m);
+  for (let i = 0; i < m; i++) one[i * m + i] = 1;
+  return one;
+}
+
+/** The derivative in a mode's own degrees of freedom, k × m, after an angle in it. */
+function passedDerivative({ count, flux, rates }: Mode, derivative: Float64Array, angle: number): Float64Array {
+  const m = flux.length / (count || 1);
+  const modal = new Float64Array(count * m);
+  for (let j = 0; j < count; j++) {
+    const left = Math.exp(-rates[j] * angle);
+    for (let i = 0; i < m; i++) {
+      const share = left * flux[i * count + j];
+      for (let c = 0; c < m; c++) modal[j * m + c] += share * derivative[i * m + c];
+    }
+  }
+  return modal;
+}
+
+/** From a mode's degrees of freedom to phase currents, m × m. */
+function inCurrents(mode: Mode, modal: Float64Array): Float64Array {
+  const m = mode.space.drop.length;
+  const derivative = new Float64Array(m * m);
+  for (let i = 0; i < m; i++)
+    for (let j = 0; j < mode.count; j++) {
+      const share = mode.currents[i * mode.count + j];
+      for (let c = 0; c < m; c++) derivative[i * m + c] += share * modal[j * m + c];
+    }
+  return derivative;
 }
 
 /** The nearest currents the mode allows, in the measure of stored energy. */
-function onto(d: Diagonal, currents: readonly number[]): number[] {
-  const next = currents.map(() => 0);
-  for (let j = 0; j < d.count; j++) {
+function onto({ count, flux, currents: w }: Mode, currents: ArrayLike<number>): Float64Array {
+  const next = new Float64Array(currents.length);
+  for (let j = 0; j < count; j++) {
     let y = 0;
-    for (let i = 0; i < currents.length; i++) y += d.flux[i * d.count + j] * currents[i];
-    for (let i = 0; i < currents.length; i++) next[i] += d.modes[i * d.count + j] * y;
+    for (let i = 0; i < currents.length; i++) y += flux[i * count + j] * currents[i];
+    for (let i = 0; i < currents.length; i++) next[i] += w[i * count + j] * y;
   }
   return next;
-}
-
-function diagonalize(space: ModeSpace, drive: Drive): Diagonal {
-  const m = drive.cos.length;
-  const harmonics = drive.orders.length;
-  const { basis } = space;
-  const k = basis.length;
-  const reduced = (matrix: Matrix) =>
-    basis.map((a) =>
-      basis.map((b) => a.reduce((sum, x, i) => (x === 0 ? sum : sum + x * matrix[i].reduce((row, y, j) => row + y * b[j], 0)), 0)),
-    );
-  const { values, vectors } = k ? generalizedEigen(reduced(space.resistance), reduced(drive.inductance)) : { values: [], vectors: [] };
-  const modes = new Float64Array(m * k);
-  for (let i = 0; i < m; i++) for (let j = 0; j < k; j++) for (let c = 0; c < k; c++) modes[i * k + j] += basis[c][i] * vectors[c][j];
-  const through = (matrix: Matrix) => {
-    const product = new Float64Array(m * k);
-    for (let i = 0; i < m; i++)
-      for (let n = 0; n < m; n++) for (let j = 0; j < k; j++) product[i * k + j] += matrix[i][n] * modes[n * k + j];
-    return product;
-  };
-  const constant = new Float64Array(k);
-  const cos = new Float64Array(k * harmonics);
-  const sin = new Float64Array(k * harmonics);
-  for (let j = 0; j < k; j++) {
-    for (let i = 0; i < m; i++) constant[j] -= (modes[i * k + j] * space.drop[i]) / values[j];
-    for (let h = 0; h < harmonics; h++) {
-      let fc = 0;
-      let fs = 0;
-      for (let i = 0; i < m; i++) {
-        fc += modes[i * k + j] * drive.cos[i][h];
-        fs += modes[i * k + j] * drive.sin[i][h];
-      }
-      const w = drive.orders[h] * drive.omega;
-      const size = values[j] ** 2 + w ** 2;
-      cos[j * harmonics + h] = (values[j] * fc - w * fs) / size;
-      sin[j * harmonics + h] = (values[j] * fs + w * fc) / size;
-    }
-  }
-  return {
-    space,
-    count: k,
-    rates: Float64Array.from(values),
-    modes,
-    flux: through(drive.inductance),
-    drops: through(space.resistance),
-    constant,
-    cos,
-    sin,
-  };
 }

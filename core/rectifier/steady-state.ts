@@ -1,8 +1,9 @@
 import type { PhaseEmf } from '../emf/stage';
-import { gaussLegendre } from '../numeric/integrate';
-import { flowOf, type Drive, type Stretch } from './flow';
-import { periodSymmetry, type PeriodSymmetry } from './symmetry';
-import { topologyOf, type Topology } from './topology';
+import { flowOf, type Drive } from './flow';
+import { momentsOf } from './moments';
+import { periodicPassage } from './periodic';
+import { periodSymmetry } from './symmetry';
+import { topologyOf } from './topology';
 
 /** The generator, its AC cable counted in, as the rectifier sees it. */
 export interface Source {
@@ -52,9 +53,10 @@ export interface SteadyState {
 
 /** A machine with less inductance than this share of R/ω, or none, is given that much more: the limit is reached to about the same share. */
 const LEAST_INDUCTANCE = 2e-4;
-const CONVERGED = 1e-8;
-const MOST_ROUNDS = 400;
-const MEMORY = 5;
+/** Where the stretch that repeats begins: anywhere but where events are likely. [electrical rad] */
+const FROM = 0.1;
+/** Changes of currents less than this share of it are nothing beside an ampere. */
+const SCALE = 1e-3;
 
 /**
  * Periodic steady state of EMF, resistance and inductance behind a rectifier.
@@ -66,29 +68,78 @@ const MEMORY = 5;
  * @param guess       `start` of a case near by. [A]
  * @returns           Means over a period, books closed: emfWatts = copperLoss + lineLoss + diodeLoss + dcWatts. [A, W]
  *
- * Between diode events the currents follow their linear system exactly; the starting currents of the shortest stretch that repeats are found by
- * iteration with memory.
+ * Between diode events the currents follow their linear system exactly, and so do the integrals of their products; the starting currents of the
+ * shortest stretch that repeats are found by Newton's method.
  *
  * Omits     reverse recovery, saturation, the DC side's own inductance and capacitance.
- * Source    piecewise linear circuits as gradient flows of a convex potential; Anderson 1965, J. ACM 12, 547, for the iteration.
+ * Source    piecewise linear circuits as gradient flows of a convex potential.
  * Checked   tests/reference/rectifier.test.ts, tests/reference/spice.test.ts
  */
 export function steadyState(source: Source, bridge: Bridge, dc: DcSide, shaftSpeed: number, guess?: readonly number[]): SteadyState {
+  const m = source.phaseEmf.length;
+  const nothing = new Array<number>(m).fill(0);
   const topology = topologyOf(source, bridge, dc);
-  const nothing = source.phaseEmf.map(() => 0);
-  if (!(shaftSpeed > 0)) return averages(topology, source, dc, [], { span: 1, image: (i) => i, shared: (i) => i }, nothing);
+  if (!(shaftSpeed > 0))
+    return {
+      ...{ dcAmps: 0, dcAmpsRms: 0, phaseAmps: nothing, lineAmps: topology.elements.map(() => 0), start: nothing },
+      ...{ copperLoss: 0, lineLoss: 0, diodeLoss: 0, dcWatts: 0, emfWatts: 0 },
+    };
   const drive = driveOf(source, shaftSpeed);
   const flow = flowOf(topology, drive);
   const symmetry = periodSymmetry(drive, source.connection);
-  const from = 0.1;
-  let stretches: Stretch[] = [];
-  const map = (currents: number[]) => {
-    const passed = flow(currents, from, from + symmetry.span);
-    stretches = passed.stretches;
-    return symmetry.image(passed.end);
+  const { start, passage } = periodicPassage(
+    (currents) => flow(currents, FROM, FROM + symmetry.span),
+    symmetry,
+    guess ?? nothing,
+    SCALE * m,
+  );
+
+  let dcAmps = 0;
+  let dcSquare = 0;
+  let emfWatts = 0;
+  const phaseSquares = [...nothing];
+  const elementSquares = topology.elements.map(() => 0);
+  for (const stretch of passage.stretches) {
+    const { mean, products, work } = momentsOf(stretch, drive.orders);
+    const { mode } = stretch;
+    const square = (row: readonly number[]) => squareOf(row, mode.currents, products, mode.count);
+    emfWatts += work / symmetry.span;
+    dcSquare += square(mode.space.dc) / symmetry.span;
+    for (let j = 0; j < mode.count; j++)
+      for (let i = 0; i < m; i++) dcAmps += (mode.space.dc[i] * mode.currents[i * mode.count + j] * mean[j]) / symmetry.span;
+    topology.elements.forEach((row, k) => (elementSquares[k] += square(row) / symmetry.span));
+    nothing.forEach((_, i) => (phaseSquares[i] += phaseSquare(i, mode.currents, products, mode.count) / symmetry.span));
+  }
+  const total = (squares: readonly number[]) => squares.reduce((sum, square) => sum + square, 0);
+  const { threshold, slope, dcSlope } = topology.diodes;
+  return {
+    dcAmps,
+    dcAmpsRms: Math.sqrt(dcSquare),
+    phaseAmps: symmetry.shared(phaseSquares).map(Math.sqrt),
+    lineAmps: symmetry.shared(elementSquares).map(Math.sqrt),
+    copperLoss: source.resistance * total(phaseSquares),
+    lineLoss: topology.lines * source.lineResistance * total(elementSquares),
+    diodeLoss: threshold * dcAmps + slope * total(elementSquares) + dcSlope * dcSquare,
+    dcWatts: dc.emf * dcAmps + dc.resistance * dcSquare,
+    emfWatts,
+    start: Array.from(start),
   };
-  const start = fixedPoint(map, guess ? [...guess] : nothing, source);
-  return averages(topology, source, dc, stretches, symmetry, start);
+}
+
+/** Integral of (row · i)² from the integrals of the products of y, i = W y. */
+function squareOf(row: readonly number[], currents: Float64Array, products: Float64Array, count: number): number {
+  const along = new Float64Array(count);
+  for (let i = 0; i < row.length; i++) if (row[i] !== 0) for (let j = 0; j < count; j++) along[j] += row[i] * currents[i * count + j];
+  let sum = 0;
+  for (let j = 0; j < count; j++) for (let l = 0; l < count; l++) sum += along[j] * along[l] * products[j * count + l];
+  return Math.max(0, sum);
+}
+
+function phaseSquare(i: number, currents: Float64Array, products: Float64Array, count: number): number {
+  let sum = 0;
+  for (let j = 0; j < count; j++)
+    for (let l = 0; l < count; l++) sum += currents[i * count + j] * currents[i * count + l] * products[j * count + l];
+  return Math.max(0, sum);
 }
 
 /** Harmonics weaker than this share of the fundamental, in every phase, are left out. */
@@ -108,117 +159,5 @@ function driveOf({ orders, phaseEmf, polePairs, inductance, resistance }: Source
     cos: phaseEmf.map(({ cos }) => heard.map((h) => cos[h] * shaftSpeed)),
     sin: phaseEmf.map(({ sin }) => heard.map((h) => sin[h] * shaftSpeed)),
     inductance: inductance.map((row, i) => row.map((l, j) => (i === j ? l + added : l))),
-  };
-}
-
-/** Fixed point of a contraction on a few currents: iteration that remembers its last steps. */
-function fixedPoint(map: (currents: number[]) => number[], first: number[], source: Source): number[] {
-  const scale = 1e-3 * source.phaseEmf.length;
-  let x = first;
-  const points: number[][] = [];
-  const steps: number[][] = [];
-  for (let round = 0; round < MOST_ROUNDS; round++) {
-    const image = map(x);
-    const step = image.map((value, i) => value - x[i]);
-    const size = Math.hypot(...step);
-    if (size <= CONVERGED * Math.max(Math.hypot(...image), scale)) return image;
-    points.push(image);
-    steps.push(step);
-    if (points.length > Math.min(MEMORY, x.length + 1)) {
-      points.shift();
-      steps.shift();
-    }
-    const weights = leastSquaresMix(steps);
-    x = x.map((_, i) => points.reduce((sum, point, k) => sum + weights[k] * point[i], 0));
-  }
-  return x;
-}
-
-/** Weights that add up to one and make the mixed step least. */
-function leastSquaresMix(steps: number[][]): number[] {
-  const n = steps.length;
-  if (n === 1) return [1];
-  const last = steps[n - 1];
-  const differences = steps.slice(0, -1).map((s) => s.map((value, i) => value - last[i]));
-  const size = n - 1;
-  const a = differences.map((d, i) => [
-    ...differences.map(
-      (e, j) => d.reduce((sum, value, k) => sum + value * e[k], 0) + (i === j ? 1e-14 * d.reduce((sum, v) => sum + v * v, 0) : 0),
-    ),
-    -d.reduce((sum, value, k) => sum + value * last[k], 0),
-  ]);
-  for (let p = 0; p < size; p++) {
-    let pivot = p;
-    for (let r = p + 1; r < size; r++) if (Math.abs(a[r][p]) > Math.abs(a[pivot][p])) pivot = r;
-    [a[p], a[pivot]] = [a[pivot], a[p]];
-    if (Math.abs(a[p][p]) < 1e-300) return steps.map((_, k) => (k === n - 1 ? 1 : 0));
-    for (let r = 0; r < size; r++) {
-      if (r === p) continue;
-      const factor = a[r][p] / a[p][p];
-      for (let c = p; c <= size; c++) a[r][c] -= factor * a[p][c];
-    }
-  }
-  const weights = a.map((row, i) => row[size] / row[i]);
-  return [...weights, 1 - weights.reduce((sum, w) => sum + w, 0)];
-}
-
-const PIECES = 12; // a period is integrated in pieces no longer than this share of it
-const NODES = 8;
-
-/** A stretch in pieces for integration, finer at its start where fast parts of the currents die away. */
-function piecesOf({ from, to, settling }: Stretch): [number, number][] {
-  const count = Math.ceil(((to - from) / (2 * Math.PI)) * PIECES);
-  const width = (to - from) / count;
-  const cuts = [0.3, 1, 3, 9, 27].map((k) => k * settling).filter((cut) => cut < 0.6 * width);
-  const edges = [from, ...cuts.map((cut) => from + cut), ...Array.from({ length: count }, (_, i) => from + (i + 1) * width)];
-  return edges.slice(1).map((edge, i) => [edges[i], edge]);
-}
-
-function averages(
-  topology: Topology,
-  source: Source,
-  dc: DcSide,
-  stretches: Stretch[],
-  { span, shared }: PeriodSymmetry,
-  start: number[],
-): SteadyState {
-  const nothing = source.phaseEmf.map(() => 0);
-  let dcAmps = 0;
-  let dcSquare = 0;
-  let diodeLoss = 0;
-  let lineLoss = 0;
-  let emfWatts = 0;
-  const squares = [...nothing];
-  const lineSquares = topology.lineSquares(nothing);
-  for (const stretch of stretches) {
-    for (const [low, high] of piecesOf(stretch)) {
-      const { nodes, weights } = gaussLegendre(NODES, low, high);
-      nodes.forEach((angle, k) => {
-        const { currents: i, emf: e } = stretch.at(angle);
-        const w = weights[k] / span;
-        const direct = stretch.dcAmps(i);
-        dcAmps += w * direct;
-        dcSquare += w * direct * direct;
-        diodeLoss += w * topology.diodePower(stretch.mode, i);
-        lineLoss += w * topology.linePower(i);
-        topology.lineSquares(i).forEach((square, j) => (lineSquares[j] += w * square));
-        for (let j = 0; j < i.length; j++) {
-          squares[j] += w * i[j] * i[j];
-          emfWatts += w * i[j] * e[j];
-        }
-      });
-    }
-  }
-  return {
-    dcAmps,
-    dcAmpsRms: Math.sqrt(dcSquare),
-    phaseAmps: shared(squares).map(Math.sqrt),
-    lineAmps: shared(lineSquares).map(Math.sqrt),
-    copperLoss: squares.reduce((sum, square) => sum + square * source.resistance, 0),
-    lineLoss,
-    diodeLoss,
-    dcWatts: dc.emf * dcAmps + dc.resistance * dcSquare,
-    emfWatts,
-    start,
   };
 }

@@ -4,9 +4,15 @@ export interface PeriodSymmetry {
   /** Shortest stretch after which the currents repeat, phases exchanged or signs turned. [rad, electrical] */
   span: number;
   /** The starting currents that currents at the end of the stretch stand for. */
-  image: (currents: number[]) => number[];
+  image: (currents: ArrayLike<number>) => number[];
   /** For each phase, the mean over the phases it changes places with. */
   shared: (perPhase: number[]) => number[];
+}
+
+/** A phase stands for another, its sign kept or turned. */
+interface Exchange {
+  from: number;
+  sign: 1 | -1;
 }
 
 const SAME = 1e-9;
@@ -23,7 +29,7 @@ const SAME = 1e-9;
  */
 export function periodSymmetry(drive: Drive, connection: 'star' | 'delta' | 'separate'): PeriodSymmetry {
   const m = drive.cos.length;
-  const half: PeriodSymmetry = { span: Math.PI, image: (currents) => currents.map((i) => -i), shared: (perPhase) => perPhase };
+  const half: PeriodSymmetry = { span: Math.PI, image: (currents) => Array.from(currents, (i) => -i), shared: (perPhase) => perPhase };
   if (m === 1) return half;
   const spans = m % 2 === 1 ? [Math.PI / m, (2 * Math.PI) / m] : [(2 * Math.PI) / m, Math.PI / m];
   for (const span of spans) {
@@ -44,38 +50,37 @@ export function periodSymmetry(drive: Drive, connection: 'star' | 'delta' | 'sep
 }
 
 /** For each phase, the phase whose EMF a span later is the same or the opposite. */
-function exchange({ orders, cos, sin }: Drive, span: number): { from: number; sign: 1 | -1 }[] | undefined {
-  const scale = Math.max(...cos.flat().map(Math.abs), ...sin.flat().map(Math.abs));
-  const later = cos.map((row, k) => ({
-    cos: row.map((c, h) => c * Math.cos(orders[h] * span) + sin[k][h] * Math.sin(orders[h] * span)),
-    sin: row.map((c, h) => sin[k][h] * Math.cos(orders[h] * span) - c * Math.sin(orders[h] * span)),
-  }));
-  const found: { from: number; sign: 1 | -1 }[] = [];
-  for (let j = 0; j < cos.length; j++) {
-    const match = later.flatMap((shifted, from) =>
-      ([1, -1] as const)
-        .filter((sign) =>
-          orders.every(
-            (_, h) =>
-              Math.abs(shifted.cos[h] * sign - cos[j][h]) < SAME * scale && Math.abs(shifted.sin[h] * sign - sin[j][h]) < SAME * scale,
-          ),
-        )
-        .map((sign) => ({ from, sign })),
-    )[0];
-    if (!match) return undefined;
-    found.push(match);
+function exchange({ orders, cos, sin }: Drive, span: number): Exchange[] | undefined {
+  const turns = orders.map((n) => ({ c: Math.cos(n * span), s: Math.sin(n * span) }));
+  const near = SAME * Math.max(...cos.flat().map(Math.abs), ...sin.flat().map(Math.abs));
+  const isLater = (from: number, sign: number, phase: number) => {
+    for (let h = 0; h < orders.length; h++) {
+      const { c, s } = turns[h];
+      const laterCos = sign * (cos[from][h] * c + sin[from][h] * s);
+      const laterSin = sign * (sin[from][h] * c - cos[from][h] * s);
+      if (Math.abs(laterCos - cos[phase][h]) > near || Math.abs(laterSin - sin[phase][h]) > near) return false;
+    }
+    return true;
+  };
+  const found: Exchange[] = [];
+  for (let phase = 0; phase < cos.length; phase++) {
+    for (let from = 0; from < cos.length && found.length === phase; from++) {
+      if (isLater(from, 1, phase)) found.push({ from, sign: 1 });
+      else if (isLater(from, -1, phase)) found.push({ from, sign: -1 });
+    }
+    if (found.length === phase) return undefined;
   }
   return found;
 }
 
-function keepsInductance({ inductance }: Drive, found: { from: number; sign: 1 | -1 }[]): boolean {
+function keepsInductance({ inductance }: Drive, found: readonly Exchange[]): boolean {
   const scale = inductance[0][0];
   return found.every((a, i) =>
     found.every((b, j) => Math.abs(inductance[a.from][b.from] * a.sign * b.sign - inductance[i][j]) < 1e-6 * scale),
   );
 }
 
-function cycleMean(perPhase: number[], found: { from: number }[], start: number): number {
+function cycleMean(perPhase: number[], found: readonly Exchange[], start: number): number {
   let sum = 0;
   let length = 0;
   let k = start;

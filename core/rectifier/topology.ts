@@ -13,39 +13,50 @@ import type { Bridge, DcSide, Source } from './steady-state';
  */
 export interface Topology {
   /** Signs, one an element: +1, −1, or 0 where nothing flows. What an element is, the topology knows. */
-  modeOf(currents: number[]): number[];
-  space(mode: number[]): ModeSpace;
-  /** Guards of a mode: positive while it holds. `residual` is e − L i′ − Q i − b. */
-  guards(mode: number[], space: ModeSpace, currents: number[], residual: number[]): number[];
-  /** The mode after guard `index` has failed. */
-  after(mode: number[], index: number, space: ModeSpace, currents: number[], residual: number[]): number[];
-  /** Power lost in diodes and in AC lines for currents at one instant. [W] */
-  diodePower(mode: number[], currents: number[]): number;
-  linePower(currents: number[]): number;
-  /** Square of each line's current. [A²] */
-  lineSquares(currents: number[]): number[];
+  modeOf(currents: ArrayLike<number>): number[];
+  space(mode: readonly number[]): ModeSpace;
+  /** Element currents u = T i, row by row. */
+  elements: number[][];
+  /** AC lines that an element's current passes. */
+  lines: number;
+  /** Power in the diodes: threshold · I_dc + slope · Σu² + dcSlope · I_dc². */
+  diodes: { threshold: number; slope: number; dcSlope: number };
 }
 
 export interface ModeSpace {
   /** N as columns. */
   basis: number[][];
+  /** Q. [Ω] */
   resistance: Matrix;
   /** b. [V] */
   drop: number[];
   /** c. [-] */
   dc: number[];
+  guards: Guard[];
+}
+
+/** offset + currents · i + residual · r, with r = e − L i′ − Q i − b: positive while the mode holds, and the mode that follows. */
+export interface Guard {
+  offset: number;
+  currents: number[];
+  residual: number[];
+  next: number[];
 }
 
 const zeros = (n: number) => new Array<number>(n).fill(0);
-const unit = (n: number, k: number): number[] => Array.from({ length: n }, (_, i) => (i === k ? 1 : 0));
-const dot = (a: readonly number[], b: readonly number[]) => {
-  let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += a[i] * b[i];
-  return sum;
+const unit = (n: number, k: number, size = 1) => {
+  const one = zeros(n);
+  one[k] = size;
+  return one;
 };
+const scaled = (a: readonly number[], factor: number) => a.map((x) => x * factor);
+const difference = (a: readonly number[], b: readonly number[]) => a.map((x, i) => x - b[i]);
+const dot = (a: readonly number[], b: ArrayLike<number>) => a.reduce((sum, x, i) => sum + x * b[i], 0);
 const addOuter = (m: Matrix, a: readonly number[], factor: number) => {
   for (let i = 0; i < a.length; i++) if (a[i] !== 0) for (let j = 0; j < a.length; j++) m[i][j] += factor * a[i] * a[j];
 };
+const diagonal = (n: number, value: number): Matrix => zeros(n).map((_, k) => unit(n, k, value));
+const isRest = (mode: readonly number[]) => mode.every((sign) => sign === 0);
 
 /** Currents smaller than this share of the greatest are nothing. */
 const NOTHING = 1e-9;
@@ -56,16 +67,14 @@ export function topologyOf(source: Source, bridge: Bridge, dc: DcSide): Topology
   if (source.phaseEmf.length === 1 || connection === 'separate')
     return bridge.arrangement === 'bridges-in-series' && source.phaseEmf.length > 1
       ? seriesBridges(source, bridge, dc)
-      : elements(source, bridge, dc, separateEnds(source.phaseEmf.length));
-  return elements(source, bridge, dc, connection === 'star' ? starEnds(source.phaseEmf.length) : deltaEnds(source.phaseEmf.length));
+      : parallelPaths(source, bridge, dc, separateEnds(source.phaseEmf.length));
+  return parallelPaths(source, bridge, dc, connection === 'star' ? starEnds(source.phaseEmf.length) : deltaEnds(source.phaseEmf.length));
 }
 
 /** How element currents u = T i come from phase currents, and what that means for the space a mode leaves them. */
 interface Ends {
   /** Rows of T. */
   rows: number[][];
-  /** T i, the same as by `rows`. */
-  element: (currents: readonly number[]) => readonly number[];
   /** AC lines an element stands for, and diodes its current passes. */
   lines: number;
   diodes: number;
@@ -73,28 +82,27 @@ interface Ends {
   share: number;
   /** Nothing less than two elements can conduct: what leaves one comes back in another. */
   closed: boolean;
-  basis(mode: number[]): number[][];
-  /** Voltage at each element from the residual in phase space; elements that conduct read 0. Without any, only differences count. */
-  voltages(mode: number[], residual: number[]): number[];
+  basis(mode: readonly number[]): number[][];
+  /** Rows that give the voltage at each element from the residual; without any that conducts, only differences count. */
+  voltages(mode: readonly number[]): number[][];
 }
 
 function separateEnds(m: number): Ends {
+  const rows = diagonal(m, 1);
   return {
-    element: (currents) => currents,
-    rows: zeros(m).map((_, k) => unit(m, k)),
+    rows,
     lines: 2,
     diodes: 2,
     share: 1,
     closed: false,
     basis: (mode) => mode.flatMap((sign, k) => (sign ? [unit(m, k)] : [])),
-    voltages: (_, residual) => residual,
+    voltages: () => rows,
   };
 }
 
 function starEnds(m: number): Ends {
   return {
-    element: (currents) => currents,
-    rows: zeros(m).map((_, k) => unit(m, k)),
+    rows: diagonal(m, 1),
     lines: 1,
     diodes: 1,
     share: 0.5,
@@ -107,29 +115,25 @@ function starEnds(m: number): Ends {
         return column;
       });
     },
-    voltages: (mode, residual) => {
-      const on = residual.filter((_, k) => mode[k] !== 0);
-      const neutral = on.length ? on.reduce((a, b) => a + b, 0) / on.length : 0;
-      return residual.map((r, k) => (mode[k] ? 0 : r - neutral));
+    voltages: (mode) => {
+      const on = mode.filter((sign) => sign !== 0).length;
+      const neutral = mode.map((sign) => (sign ? 1 / on : 0));
+      return mode.map((_, k) => difference(unit(m, k), neutral));
     },
   };
 }
 
 function deltaEnds(m: number): Ends {
+  const firstOf = (mode: readonly number[]) => mode.findIndex((sign) => sign !== 0);
   return {
     // Phase k runs from terminal k to terminal k + 1.
-    element: (currents) => currents.map((i, k) => i - currents[(k + m - 1) % m]),
-    rows: zeros(m).map((_, k) => {
-      const row = unit(m, k);
-      row[(k + m - 1) % m] -= 1;
-      return row;
-    }),
+    rows: zeros(m).map((_, k) => difference(unit(m, k), unit(m, (k + m - 1) % m))),
     lines: 1,
     diodes: 1,
     share: 0.5,
     closed: true,
     basis: (mode) => {
-      const first = mode.findIndex((sign) => sign !== 0);
+      const first = firstOf(mode);
       if (first < 0) return [new Array<number>(m).fill(1)];
       const groups: number[][] = [];
       for (let step = 0; step < m; step++) {
@@ -139,70 +143,65 @@ function deltaEnds(m: number): Ends {
       }
       return groups;
     },
-    voltages: (mode, residual) => {
-      const first = Math.max(
-        0,
-        mode.findIndex((sign) => sign !== 0),
-      );
-      const v = zeros(m);
+    voltages: (mode) => {
+      const first = Math.max(0, firstOf(mode));
+      const rows = mode.map(() => zeros(m));
       for (let step = 0; step < m - 1; step++) {
         const k = (first + step) % m;
         const next = (k + 1) % m;
-        v[next] = mode[next] ? 0 : v[k] - residual[k];
+        if (!mode[next]) rows[next] = difference(rows[k], unit(m, k));
       }
-      return v;
+      return rows;
     },
   };
 }
 
 /** Star, delta, and bridges in parallel: φ = Σ [(n Vt + s E)|u| + n r u²/2] + R_dc (s Σ|u|)²/2. */
-function elements(source: Source, bridge: Bridge, dc: DcSide, ends: Ends): Topology {
+function parallelPaths(source: Source, bridge: Bridge, dc: DcSide, ends: Ends): Topology {
   const m = source.phaseEmf.length;
   const threshold = ends.diodes * bridge.threshold;
   const slope = ends.diodes * bridge.slope;
-  const { element } = ends;
-  const edge = (space: ModeSpace, currents: number[]) => threshold + ends.share * (dc.emf + dc.resistance * dot(space.dc, currents));
+  const edge = threshold + ends.share * dc.emf;
   const tidy = (mode: number[]) => (ends.closed && (!mode.includes(1) || !mode.includes(-1)) ? zeros(m) : mode);
+  const withSign = (mode: readonly number[], k: number, sign: number) => tidy(mode.map((old, j) => (j === k ? sign : old)));
+
+  /** Two diodes turn on together when the greatest difference of potentials suffices. */
+  const fromRest = (voltages: number[][]): Guard[] =>
+    voltages.flatMap((high, a) =>
+      voltages.flatMap((low, b) =>
+        a === b ? [] : [{ offset: 2 * edge, currents: zeros(m), residual: difference(low, high), next: difference(unit(m, a), unit(m, b)) }],
+      ),
+    );
+  const guards = (mode: readonly number[], c: number[]): Guard[] => {
+    const voltages = ends.voltages(mode);
+    if (ends.closed && isRest(mode)) return fromRest(voltages);
+    const rise = scaled(c, ends.share * dc.resistance);
+    return mode.flatMap((sign, k) =>
+      sign
+        ? [{ offset: 0, currents: scaled(ends.rows[k], sign), residual: zeros(m), next: withSign(mode, k, 0) }]
+        : [1, -1].map((side) => ({ offset: edge, currents: rise, residual: scaled(voltages[k], -side), next: withSign(mode, k, side) })),
+    );
+  };
   return {
+    elements: ends.rows,
+    lines: ends.lines,
+    diodes: { threshold: threshold / ends.share, slope, dcSlope: 0 },
     modeOf: (currents) => {
-      const u = element(currents);
-      const least = NOTHING * Math.max(...u.map(Math.abs), 1e-12);
+      const u = ends.rows.map((row) => dot(row, currents));
+      const least = NOTHING * Math.max(...Array.from(currents, Math.abs), 1e-12);
       return tidy(u.map((x) => (Math.abs(x) > least ? Math.sign(x) : 0)));
     },
     space: (mode) => {
       const sense = zeros(m);
-      const resistance = zeros(m).map((_, k) => unit(m, k).map((x) => x * source.resistance));
-      for (const row of ends.rows) addOuter(resistance, row, ends.lines * source.lineResistance);
-      mode.forEach((sign, k) => {
-        if (!sign) return;
-        addOuter(resistance, ends.rows[k], slope);
-        for (let i = 0; i < m; i++) sense[i] += sign * ends.rows[k][i];
+      const resistance = diagonal(m, source.resistance);
+      ends.rows.forEach((row, k) => {
+        addOuter(resistance, row, ends.lines * source.lineResistance + (mode[k] ? slope : 0));
+        for (let i = 0; i < m; i++) sense[i] += mode[k] * row[i];
       });
-      const c = sense.map((x) => x * ends.share);
+      const c = scaled(sense, ends.share);
       addOuter(resistance, c, dc.resistance);
-      return { basis: ends.basis(mode), resistance, drop: sense.map((x) => x * (threshold + ends.share * dc.emf)), dc: c };
+      return { basis: ends.basis(mode), resistance, drop: scaled(sense, edge), dc: c, guards: guards(mode, c) };
     },
-    guards: (mode, space, currents, residual) => {
-      const v = ends.voltages(mode, residual);
-      const most = edge(space, currents);
-      if (ends.closed && mode.every((sign) => sign === 0)) return [2 * most - (Math.max(...v) - Math.min(...v))];
-      const u = element(currents);
-      return mode.map((sign, k) => (sign ? sign * u[k] : most - Math.abs(v[k])));
-    },
-    after: (mode, index, _space, _currents, residual) => {
-      const v = ends.voltages(mode, residual);
-      const next = [...mode];
-      if (ends.closed && mode.every((sign) => sign === 0)) {
-        next[v.indexOf(Math.max(...v))] = 1;
-        next[v.indexOf(Math.min(...v))] = -1;
-        return next;
-      }
-      next[index] = mode[index] ? 0 : Math.sign(v[index]);
-      return tidy(next);
-    },
-    diodePower: (_, currents) => element(currents).reduce((sum, u) => sum + threshold * Math.abs(u) + slope * u * u, 0),
-    linePower: (currents) => element(currents).reduce((sum, u) => sum + ends.lines * source.lineResistance * u * u, 0),
-    lineSquares: (currents) => element(currents).map((u) => u * u),
   };
 }
 
@@ -216,44 +215,43 @@ function seriesBridges(source: Source, bridge: Bridge, dc: DcSide): Topology {
   const emf = dc.emf + 2 * m * bridge.threshold;
   const resistance = dc.resistance + m * bridge.slope;
   const own = source.resistance + 2 * source.lineResistance + bridge.slope;
-  const greatest = (currents: readonly number[]) => Math.max(...currents.map(Math.abs));
+
+  /** Any set of directions may be the one that wins. */
+  const fromRest = (): Guard[] =>
+    Array.from({ length: 2 ** m }, (_, bits) => {
+      const signs = zeros(m).map((_, k) => ((bits >> k) & 1 ? -1 : 1));
+      return { offset: emf, currents: zeros(m), residual: scaled(signs, -1), next: [1, ...signs] };
+    });
+  const flowing = (signs: readonly number[], c: number[]): Guard[] => {
+    const members = signs.filter((sign) => sign !== 0).length;
+    const next = (k: number, sign: number) => [1, ...signs.map((old, j) => (j === k ? sign : old))];
+    const stops: Guard = { offset: 0, currents: c, residual: zeros(m), next: zeros(m + 1) };
+    const own = signs.flatMap((sign, k): Guard[] => {
+      if (!sign) return [1, -1].map((side) => ({ offset: 0, currents: difference(c, unit(m, k, side)), residual: zeros(m), next: next(k, side) }));
+      if (members === 1) return [];
+      return [
+        { offset: emf / members, currents: scaled(c, resistance / members), residual: unit(m, k, sign), next: next(k, 0) },
+      ];
+    });
+    return [stops, ...own];
+  };
   return {
+    elements: diagonal(m, 1),
+    lines: 2,
+    diodes: { threshold: 2 * m * bridge.threshold, slope: bridge.slope, dcSlope: m * bridge.slope },
     modeOf: (currents) => {
-      const most = greatest(currents);
-      if (most < 1e-12) return zeros(m + 1);
-      return [1, ...currents.map((i) => (Math.abs(i) > most * (1 - NOTHING) ? Math.sign(i) : 0))];
+      const i = Array.from(currents);
+      const most = Math.max(...i.map(Math.abs));
+      return most < 1e-12 ? zeros(m + 1) : [1, ...i.map((each) => (Math.abs(each) > most * (1 - NOTHING) ? Math.sign(each) : 0))];
     },
     space: (mode) => {
       const signs = mode.slice(1);
       const members = signs.filter((sign) => sign !== 0).length;
       const c = signs.map((sign) => (mode[0] ? sign / members : 0));
-      const q = zeros(m).map((_, k) => unit(m, k).map((x) => x * own));
+      const q = diagonal(m, own);
       addOuter(q, c, resistance);
       const basis = mode[0] ? [signs, ...signs.flatMap((sign, k) => (sign ? [] : [unit(m, k)]))] : [];
-      return { basis, resistance: q, drop: c.map((x) => x * emf), dc: c };
+      return { basis, resistance: q, drop: scaled(c, emf), dc: c, guards: mode[0] ? flowing(signs, c) : fromRest() };
     },
-    guards: (mode, space, currents, residual) => {
-      if (!mode[0]) return [emf - residual.reduce((sum, r) => sum + Math.abs(r), 0)];
-      const current = dot(space.dc, currents);
-      const members = mode.slice(1).filter((sign) => sign !== 0).length;
-      const push = (emf + resistance * current) / members;
-      return [
-        current,
-        ...mode.slice(1).map((sign, k) => (sign ? (members > 1 ? sign * residual[k] + push : 1) : current - Math.abs(currents[k]))),
-      ];
-    },
-    after: (mode, index, _space, currents, residual) => {
-      if (!mode[0]) return [1, ...residual.map((r) => Math.sign(r) || 1)];
-      if (index === 0) return zeros(m + 1);
-      const next = [...mode];
-      next[index] = mode[index] ? 0 : Math.sign(currents[index - 1]);
-      return next;
-    },
-    diodePower: (_, currents) => {
-      const most = greatest(currents);
-      return 2 * m * bridge.threshold * most + bridge.slope * (m * most * most + currents.reduce((sum, i) => sum + i * i, 0));
-    },
-    linePower: (currents) => currents.reduce((sum, i) => sum + 2 * source.lineResistance * i * i, 0),
-    lineSquares: (currents) => currents.map((i) => i * i),
   };
 }

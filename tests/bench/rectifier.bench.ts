@@ -50,6 +50,7 @@ export default [
   {
     name: 'one steady state, hill-cabin at rated',
     run: () => steadyState(source, plant.bridge, dc, speed),
+    calls: 100,
     note: () => off(steadyState(source, plant.bridge, dc, speed).dcAmps),
   },
   {
