@@ -18,7 +18,9 @@ const temporary = mkdtempSync(path.join(root, 'node_modules/.cache/bench-'));
 
 try {
   console.log(`Node ${process.versions.node}, ${cpus().length} × ${cpus()[0].model}`);
-  for (const file of readdirSync(folder).filter((name) => name.endsWith('.bench.ts') && (!process.argv[2] || name.startsWith(process.argv[2])))) {
+  for (const file of readdirSync(folder).filter(
+    (name) => name.endsWith('.bench.ts') && (!process.argv[2] || name.startsWith(process.argv[2])),
+  )) {
     const tasks = await tasksOf(file);
     const rows = await measure(tasks);
     const width = Math.max(...tasks.map(({ name }) => name.length));

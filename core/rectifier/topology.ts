@@ -169,7 +169,9 @@ function parallelPaths(source: Source, bridge: Bridge, dc: DcSide, ends: Ends): 
   const fromRest = (voltages: number[][]): Guard[] =>
     voltages.flatMap((high, a) =>
       voltages.flatMap((low, b) =>
-        a === b ? [] : [{ offset: 2 * edge, currents: zeros(m), residual: difference(low, high), next: difference(unit(m, a), unit(m, b)) }],
+        a === b
+          ? []
+          : [{ offset: 2 * edge, currents: zeros(m), residual: difference(low, high), next: difference(unit(m, a), unit(m, b)) }],
       ),
     );
   const guards = (mode: readonly number[], c: number[]): Guard[] => {
@@ -227,11 +229,10 @@ function seriesBridges(source: Source, bridge: Bridge, dc: DcSide): Topology {
     const next = (k: number, sign: number) => [1, ...signs.map((old, j) => (j === k ? sign : old))];
     const stops: Guard = { offset: 0, currents: c, residual: zeros(m), next: zeros(m + 1) };
     const own = signs.flatMap((sign, k): Guard[] => {
-      if (!sign) return [1, -1].map((side) => ({ offset: 0, currents: difference(c, unit(m, k, side)), residual: zeros(m), next: next(k, side) }));
+      if (!sign)
+        return [1, -1].map((side) => ({ offset: 0, currents: difference(c, unit(m, k, side)), residual: zeros(m), next: next(k, side) }));
       if (members === 1) return [];
-      return [
-        { offset: emf / members, currents: scaled(c, resistance / members), residual: unit(m, k, sign), next: next(k, 0) },
-      ];
+      return [{ offset: emf / members, currents: scaled(c, resistance / members), residual: unit(m, k, sign), next: next(k, 0) }];
     });
     return [stops, ...own];
   };

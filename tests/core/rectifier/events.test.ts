@@ -1,38 +1,45 @@
 import { expect, test } from 'vitest';
-import { failure, suspicion, type Look } from '../../../core/rectifier/events';
+import { firstFailure, type Level } from '../../../core/rectifier/events';
 
-const looks = (guard: (angle: number) => number, angles: number[]): Look[] => angles.map((angle) => ({ angle, guards: [1, guard(angle)] }));
+/** Looks at a guard at both ends of a stretch and asks for its first failure there. */
+function failureOf(value: (x: number) => number, slope: (x: number) => number, low: number, high: number): number | undefined {
+  const guard = (x: number): Level => ({ value: value(x), slope: slope(x) });
+  return firstFailure(guard, low, guard(low), high, guard(high));
+}
 
-test('a guard that is negative at the last look failed since the one before', () => {
-  const seen = looks((x) => 1.5 - x, [0, 1, 2]);
-  expect(suspicion(seen)).toEqual({ low: seen[1], high: 2 });
-  expect(suspicion(seen.slice(1))).toEqual({ low: seen[1], high: 2 });
+test.each([
+  ['cos x', Math.cos, (x: number) => -Math.sin(x), 0, 2, Math.PI / 2],
+  ['1 − x³', (x: number) => 1 - x ** 3, (x: number) => -3 * x ** 2, 0, 3, 1],
+  ['e⁻²⁰ˣ − e⁻²⁰', (x: number) => Math.exp(-20 * x) - Math.exp(-20), (x: number) => -20 * Math.exp(-20 * x), 0, 5, 1],
+])('%s, below zero at the second look, fails where it crosses', (_name, value, slope, low, high, expected) => {
+  expect(Math.abs(failureOf(value, slope, low, high)! - expected)).toBeLessThan(1e-7);
 });
 
-test('a dip between two looks is found at its bottom: (x − 0.7)² − 0.01 is positive at 0, 0.5 and 1', () => {
-  const seen = looks((x) => (x - 0.7) ** 2 - 0.01, [0, 0.5, 1]);
-  expect(suspicion(seen)).toEqual({ low: seen[1], high: expect.closeTo(0.7, 12) as number });
-  const early = looks((x) => (x - 0.3) ** 2 - 0.01, [0, 0.5, 1]);
-  expect(suspicion(early)).toEqual({ low: early[0], high: expect.closeTo(0.3, 12) as number });
+test('of a dip between two looks the way down is found: (x − 0.7)² − 0.01 crosses zero at 0.6', () => {
+  const angle = failureOf(
+    (x) => (x - 0.7) ** 2 - 0.01,
+    (x) => 2 * (x - 0.7),
+    0,
+    1,
+  );
+  expect(angle).toBeCloseTo(0.6, 10);
 });
 
-test('of two dips the deeper is looked at', () => {
-  const seen = [0, 0.5, 1].map((x) => ({ angle: x, guards: [(x - 0.7) ** 2 - 0.01, (x - 0.8) ** 2 - 0.03] }));
-  expect(suspicion(seen)?.high).toBeCloseTo(0.8, 12);
-});
-
-test('a valley above zero, a hump and two looks hint at nothing', () => {
-  expect(suspicion(looks((x) => (x - 0.7) ** 2 + 0.01, [0, 0.5, 1]))).toBeUndefined();
-  expect(suspicion(looks((x) => 1 - (x - 0.5) ** 2, [0, 0.5, 1]))).toBeUndefined();
-  expect(suspicion(looks((x) => (x - 0.7) ** 2 - 0.01, [0.5, 1]))).toBeUndefined();
+test('a dip too narrow for the cubic through the ends is found all the same', () => {
+  const angle = failureOf(
+    (x) => (x - 0.7) ** 2 - 1e-6,
+    (x) => 2 * (x - 0.7),
+    0,
+    1,
+  );
+  expect(angle).toBeCloseTo(0.7 - 1e-3, 9);
 });
 
 test.each([
-  ['cos x', Math.cos, 0, 2, Math.PI / 2],
-  ['1 − x³', (x: number) => 1 - x ** 3, 0, 3, 1],
-  ['e⁻²⁰ˣ − e⁻²⁰', (x: number) => Math.exp(-20 * x) - Math.exp(-20), 0, 5, 1],
-])('%s fails where it crosses zero, and the angle lies just past it', (_name, margin, low, high, expected) => {
-  const angle = failure(margin, low, margin(low), high, margin(high));
-  expect(margin(angle)).toBeLessThan(0);
-  expect(angle - expected).toBeLessThan(1e-9);
+  ['a valley above zero', (x: number) => (x - 0.7) ** 2 + 0.001, (x: number) => 2 * (x - 0.7)],
+  ['a hump', (x: number) => 1 - (x - 0.5) ** 2, (x: number) => -2 * (x - 0.5)],
+  ['a fall that ends above zero', (x: number) => 1.5 - x, () => -1],
+  ['zero itself, but for rounding', () => -1e-12, () => 0],
+])('%s holds', (_name, value, slope) => {
+  expect(failureOf(value, slope, 0, 1)).toBeUndefined();
 });
