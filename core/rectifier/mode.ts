@@ -35,7 +35,16 @@ export interface GuardTerms {
   free: Float64Array;
 }
 
-/** The mode of a space under a drive. */
+/**
+ * The mode of a space under a drive.
+ *
+ * @param space  Where the currents can go, and what holds them there. [Ω, V]
+ * @param drive  EMFs and inductance. [V, H]
+ * @returns      Rates, steady parts and guards, each degree of freedom by itself. [1/rad, A·√H, A or V]
+ *
+ * Source    generalized eigenproblem of resistance and inductance; phasors.
+ * Checked   tests/core/rectifier/moments.test.ts, tests/laws/rectifier.test.ts
+ */
 export function modeUnder(space: ModeSpace, drive: Drive): Mode {
   const m = drive.cos.length;
   const h = drive.orders.length;
