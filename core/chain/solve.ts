@@ -26,6 +26,7 @@ import { loadCurve, loadCutIn, responderOf } from './curve';
 import { matchAt, matchCurve, pointAt, topWind } from './matching';
 import { plantOf } from './plant';
 import type { MatchPoint, Results } from './results';
+import { shortedMagnets } from './shorted-magnets';
 import { createStageCache, type StageCache } from './stage-cache';
 
 /** Magnets on a winter's morning, when they are strongest. [°C] Common practice, no source. */
@@ -120,6 +121,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
       limit: limit.temperature,
       gustWind: site.gustWind,
     }),
+    ...shortedMagnets(design, plant, emf, field, magnet, runaway(site.gustWind)),
   ];
 
   return {

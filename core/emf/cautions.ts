@@ -62,7 +62,7 @@ function deltaCautions({ connection, phases }: WindingSection, phaseEmf: PhaseEm
       where: 'winding.connection',
       message:
         `Round the closed delta ${volts(phases * share)} remain (third harmonics, or phases that differ), ` +
-        `${amperes !== undefined && ohms ? `which drives ${amperes.toPrecision(2)} A and heats the winding with ${(phases * ohms.phase * amperes ** 2).toPrecision(2)} W` : 'which drives a current'} even with nothing connected. In star they have no path.`,
+        `${amperes !== undefined && ohms ? `which drives ${short(amperes)} A and heats the winding with ${short(phases * ohms.phase * amperes ** 2)} W` : 'which drives a current'} even with nothing connected. In star they have no path.`,
     },
   ];
 }
@@ -88,24 +88,26 @@ function stackCautions({ layout }: WindingSection, phaseEmf: PhaseEmf[]): Cautio
 export function misalignmentCautions(angle: number, polePairs: number, phase: number, inLine: number): Caution[] {
   const lost = inLine > 0 ? 1 - phase / inLine : 0;
   if (lost < WORTH_TELLING) return [];
-  const degrees = (radians: number) => `${((radians * 180) / Math.PI).toPrecision(2)}°`;
+  const degrees = (radians: number) => `${short((radians * 180) / Math.PI)}°`;
   return [
     {
       severity: lost > COSTLY ? 'warning' : 'note',
       where: 'discs.misalignment',
       message:
         `The discs stand ${degrees(angle)} off each other, ${degrees(polePairs * angle)} electrical. That costs each phase ${volts(inLine - phase)}, ` +
-        `${(100 * lost).toPrecision(2)} % of what they give in line. Turn one disc back until their magnets face each other.`,
+        `${short(100 * lost)} % of what they give in line. Turn one disc back until their magnets face each other.`,
     },
   ];
 }
 
-const volts = (perSpeed: number) => `${(perSpeed * AT_1000_RPM).toPrecision(2)} V at 1000 rpm`;
+/** Two digits, never as a power of ten. */
+const short = (value: number) => String(Number(value.toPrecision(2)));
+const volts = (perSpeed: number) => `${short(perSpeed * AT_1000_RPM)} V at 1000 rpm`;
 
 /** What an EMF per branch drives through the branch's resistance, and the loss of all branches. */
 function driven(perSpeed: number, resistance: number | undefined, sumOfSquares: number): string {
   if (!resistance) return 'which drives a current round them';
   const amperes = (perSpeed * AT_1000_RPM) / resistance;
   const watts = (sumOfSquares * AT_1000_RPM ** 2) / resistance;
-  return `which drives up to ${amperes.toPrecision(2)} A and heats the winding with ${watts.toPrecision(2)} W`;
+  return `which drives up to ${short(amperes)} A and heats the winding with ${short(watts)} W`;
 }

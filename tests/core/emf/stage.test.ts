@@ -64,8 +64,8 @@ test('with the wire known, the current round unlike paths and its loss are told 
   const { cautions, circulating = 0 } = emfFromShape(w, placed, linkageShape(w, placed, spectrum(10)), perTurn, wound);
   // Four paths a phase of one coil each: every one departs as far, and twelve times I²R is lost.
   const amperes = (circulating * 1000 * Math.PI) / 30 / wound.coilResistance20;
-  expect(cautions[0]?.message).toContain(`${amperes.toPrecision(2)} A`);
-  expect(cautions[0]?.message).toContain(`${(12 * amperes ** 2 * wound.coilResistance20).toPrecision(2)} W`);
+  expect(cautions[0]?.message).toContain(`${Number(amperes.toPrecision(2))} A`);
+  expect(cautions[0]?.message).toContain(`${Number((12 * amperes ** 2 * wound.coilResistance20).toPrecision(2))} W`);
 });
 
 test('a delta with third harmonics is told of the volts round it, a star is not', () => {

@@ -45,8 +45,8 @@ test('the rectifier, unable to charge, finds the same current round the delta', 
     expect(dcAmps).toBe(0);
     for (const amps of phaseAmps) expect(amps / (emf.circulatingAmpsPer1000rpm ?? 0)).toBeCloseTo(1, 3);
     const told = emf.cautions.find(({ where }) => where === 'winding.connection')!;
-    expect(told.message).toContain(`${phaseAmps[0].toPrecision(2)} A`);
-    expect(told.message).toContain(`${(3 * source.resistance * phaseAmps[0] ** 2).toPrecision(2)} W`);
+    expect(told.message).toContain(`${Number(phaseAmps[0].toPrecision(2))} A`);
+    expect(told.message).toContain(`${Number((3 * source.resistance * phaseAmps[0] ** 2).toPrecision(2))} W`);
   }
 });
 

@@ -119,7 +119,10 @@ test('the caution tells the volts it costs, as the volts themselves say', () => 
     const lost = 1 - rms(off.phaseEmf[0]) / rms(straight.phaseEmf[0]);
     expect(lost).toBeGreaterThan(0.005);
     const told = off.cautions.find(({ where }) => where === 'discs.misalignment');
-    expect(told).toMatchObject({ severity: 'note', message: expect.stringContaining(`${(100 * lost).toPrecision(2)} %`) as string });
+    expect(told).toMatchObject({
+      severity: 'note',
+      message: expect.stringContaining(`${Number((100 * lost).toPrecision(2))} %`) as string,
+    });
     expect(told!.message).toContain('2.9° off each other, 17° electrical');
     expect(far.cautions.find(({ where }) => where === 'discs.misalignment')?.severity).toBe('warning');
     expect(straight.cautions.some(({ where }) => where === 'discs.misalignment')).toBe(false);
