@@ -295,9 +295,10 @@ const choices: Record<string, string> = {
 
 export const choiceWord = (value: string): string => choices[value] ?? value;
 
+const known: Record<string, Quantity> = { ...stageQuantities, ...resultQuantities, ...entryQuantities };
+
 /** The quantity at a path of the design file or of the results. */
 export function quantityAt(path: string): Quantity {
-  const known: Record<string, Quantity> = { ...stageQuantities, ...resultQuantities, ...entryQuantities };
   return known[path] ?? { label: capitalised(path.split('.').at(-1) ?? path), unit: 'word', meaning: '' };
 }
 

@@ -78,6 +78,8 @@ export function themeFor(mode: 'light' | 'dark'): Theme {
       MuiCssBaseline: {
         styleOverrides: {
           body: { fontVariantNumeric: 'tabular-nums', scrollbarColor: `${t.edge} transparent` },
+          // For style sheets, whose rules cost nothing when a row is drawn anew.
+          ':root': Object.fromEntries(Object.entries(t).map(([name, colour]) => [`--${name}`, colour])),
           '#root': { height: '100vh' },
           ':focus-visible': { outline: `2px solid ${t.accent}`, outlineOffset: 1 },
           '@media (prefers-reduced-motion: reduce)': { '*': { transition: 'none !important', animation: 'none !important' } },

@@ -6,6 +6,7 @@ import { ChartTools } from './chart-tools';
 import { lineInk, otherMark } from './inks';
 import { overlaid, type OtherChart } from './overlay';
 import { Plate } from './plate';
+import { useCalm } from './use-calm';
 
 const LinePlot = lazy(() => import('./line-plot'));
 
@@ -21,6 +22,7 @@ interface Props {
 export function LineChart({ chart, against = none, height = 270, note }: Props) {
   const frame = useRef<HTMLElement>(null);
   const all = useMemo(() => overlaid(chart, against), [chart, against]);
+  const calm = useCalm(all, CALM);
   return (
     <Plate title={chart.title} tools={<ChartTools chart={all} frame={frame} />} note={note}>
       <Box ref={frame} sx={{ minHeight: height, display: 'flex', flexDirection: 'column' }}>
@@ -31,13 +33,16 @@ export function LineChart({ chart, against = none, height = 270, note }: Props) 
           sx={{ flex: 'none', height: all.series.length > 1 ? height - 25 : height }}
         >
           <Suspense fallback={null}>
-            <LinePlot chart={all} />
+            <LinePlot chart={calm} />
           </Suspense>
         </Box>
       </Box>
     </Plate>
   );
 }
+
+/** A plot is drawn anew once its numbers have stood still for so long: while they are dragged it would hold up every other frame. [ms] */
+const CALM = 120;
 
 const none: readonly OtherChart[] = [];
 

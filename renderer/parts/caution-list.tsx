@@ -1,20 +1,30 @@
 import Box from '@mui/material/Box';
 import Button from '@mui/material/Button';
-import type { Caution } from '../../core';
+import { memo } from 'react';
+import type { Words } from '../../core';
 import { told } from '../units';
 import { quantityAt } from '../words';
-import { DangerIcon, NoteIcon, WarningIcon } from './icons';
+import { DangerIcon, ErrorIcon, NoteIcon, WarningIcon } from './icons';
 import { useUnits } from './unit-preferences';
 
 const severities = {
+  error: { Icon: ErrorIcon, color: 'error.main', word: 'Error' },
   danger: { Icon: DangerIcon, color: 'error.main', word: 'Danger' },
   warning: { Icon: WarningIcon, color: 'warning.main', word: 'Warning' },
   note: { Icon: NoteIcon, color: 'info.main', word: 'Note' },
 } as const;
-const order = ['danger', 'warning', 'note'] as const;
+type Severity = keyof typeof severities;
+const order = Object.keys(severities) as Severity[];
+
+/** A caution of the design, or an error that keeps it from being worked out. */
+export interface ToHeed extends Words {
+  severity: Severity;
+  /** Path of the entry to look at. */
+  where: string;
+}
 
 interface Props {
-  cautions: Caution[];
+  cautions: readonly ToHeed[];
   onGo: (where: string) => void;
 }
 
@@ -24,20 +34,24 @@ export function CautionList({ cautions, onGo }: Props) {
   const sorted = [...cautions].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
   return (
     <Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
-      {sorted.map((caution, i) => {
-        const { Icon, color, word } = severities[caution.severity];
-        return (
-          <Box component="li" key={i} sx={{ display: 'flex', gap: 1, py: 0.75, borderBottom: 1, borderColor: 'divider', fontSize: 13 }}>
-            <Icon titleAccess={word} sx={{ color, mt: 0.1 }} />
-            <Box sx={{ flex: 1, minWidth: 0, overflowWrap: 'anywhere' }}>{told(caution, units)}</Box>
-            {caution.where && (
-              <Button size="small" onClick={() => onGo(caution.where)} sx={{ alignSelf: 'start', py: 0, whiteSpace: 'nowrap' }}>
-                {quantityAt(caution.where).label}
-              </Button>
-            )}
-          </Box>
-        );
-      })}
+      {sorted.map((caution, i) => (
+        <Row key={i} severity={caution.severity} where={caution.where} text={told(caution, units)} onGo={onGo} />
+      ))}
     </Box>
   );
 }
+
+const Row = memo(function Row({ severity, where, text, onGo }: { severity: Severity; where: string; text: string; onGo: Props['onGo'] }) {
+  const { Icon, color, word } = severities[severity];
+  return (
+    <Box component="li" sx={{ display: 'flex', gap: 1, py: 0.75, borderBottom: 1, borderColor: 'divider', fontSize: 13 }}>
+      <Icon titleAccess={word} sx={{ color, mt: 0.1 }} />
+      <Box sx={{ flex: 1, minWidth: 0, overflowWrap: 'anywhere' }}>{text}</Box>
+      {where && (
+        <Button size="small" onClick={() => onGo(where)} sx={{ alignSelf: 'start', py: 0, whiteSpace: 'nowrap' }}>
+          {quantityAt(where).label}
+        </Button>
+      )}
+    </Box>
+  );
+});

@@ -1,6 +1,7 @@
 import Box from '@mui/material/Box';
 import Typography from '@mui/material/Typography';
-import { entryAt, type Design } from '../../core';
+import { memo } from 'react';
+import { entryAt, type Design, type FormEntry } from '../../core';
 import { valueAt } from '../path';
 import { choiceWord, quantityAt } from '../words';
 import { ChoiceInput } from './choice-input';
@@ -45,9 +46,16 @@ export function EntryForm({ design, groups, faults, problems, ...events }: Props
             {group.title}
           </Typography>
           {group.table && <PresetPicker table={group.table} design={design} onPick={events.onPreset} />}
-          {group.entries.map((path) => (
-            <Entry key={path} path={path} design={design} fault={faults[path]} problem={problems[path]} {...events} />
-          ))}
+          {group.entries.map((path) => {
+            const parent = valueAt(design, path.split('.').slice(0, -1).join('.'));
+            const entry = path === 'controller' ? null : entryAt(path, design);
+            const value = valueAt(design, path);
+            const isThere = entry === null || value !== undefined || (entry?.optional && parent !== undefined);
+            if (entry === undefined || !isThere) return null;
+            const needed = path === 'controller' && design.load.kind === 'tracker';
+            const own = { path, value, entry, needed, fault: faults[path], problem: problems[path] };
+            return <Entry key={path} {...own} {...events} />;
+          })}
         </Box>
       ))}
     </>
@@ -56,43 +64,32 @@ export function EntryForm({ design, groups, faults, problems, ...events }: Props
 
 interface EntryProps extends FormEvents {
   path: string;
-  design: Design;
+  value: unknown;
+  /** null: a whole section that is there or not. */
+  entry: FormEntry | null;
+  /** The section cannot be taken out. */
+  needed: boolean;
   fault?: string;
   problem?: string;
 }
 
-function Entry({ path, design, fault, problem, ...events }: EntryProps) {
-  const value = valueAt(design, path);
+/** A box is drawn anew only when something in it changed: the others wait while one is scrubbed. */
+const Entry = memo(function Entry({ path, value, entry, needed, fault, problem, ...events }: EntryProps) {
   const quantity = quantityAt(path);
   const { label, meaning } = quantity;
-  if (path === 'controller') {
-    const needed = design.load.kind === 'tracker';
+  const words = { path, label, meaning, problem };
+  if (entry === null)
     return (
-      <SectionToggle
-        path={path}
-        label={label}
-        meaning={meaning}
-        present={value !== undefined}
-        needed={needed}
-        problem={problem}
-        onChange={(present) => events.onToggle(path, present)}
-      />
+      <SectionToggle {...words} present={value !== undefined} needed={needed} onChange={(present) => events.onToggle(path, present)} />
     );
-  }
-  const entry = entryAt(path, design);
-  const isThere = value !== undefined || (entry?.optional && valueAt(design, path.split('.').slice(0, -1).join('.')) !== undefined);
-  if (!entry || !isThere) return null;
   if (entry.choices) {
     const isKind = typeof value === 'object';
     const current = isKind ? (value as { kind: string }).kind : (value as string);
     return (
       <ChoiceInput
-        path={path}
-        label={label}
-        meaning={meaning}
+        {...words}
         value={current}
         choices={entry.choices.map((choice) => ({ value: choice, word: choiceWord(choice) }))}
-        problem={problem}
         onChange={(chosen) => (isKind ? events.onKind(path, chosen) : events.onEdit(path, chosen, false))}
       />
     );
@@ -114,14 +111,17 @@ function Entry({ path, design, fault, problem, ...events }: EntryProps) {
     );
   return (
     <TextInput
-      path={path}
-      label={label}
-      meaning={meaning}
+      {...words}
       value={(value as string | undefined) ?? ''}
       maxLength={40}
-      problem={problem}
       onChange={(text) => events.onEdit(path, text, true)}
       onSettle={events.onSettle}
     />
   );
+}, isSame);
+
+function isSame({ entry: a, ...before }: EntryProps, { entry: b, ...after }: EntryProps): boolean {
+  const sameEntry =
+    a?.number === b?.number && a?.optional === b?.optional && a?.text === b?.text && a?.choices?.join() === b?.choices?.join();
+  return sameEntry && (Object.keys(after) as (keyof typeof after)[]).every((key) => before[key] === after[key]);
 }

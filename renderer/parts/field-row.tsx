@@ -1,7 +1,7 @@
-import Box from '@mui/material/Box';
 import Tooltip from '@mui/material/Tooltip';
 import type { ReactElement, ReactNode } from 'react';
 import { SymbolInText } from './mathematics';
+import './rows.css';
 import type { ScrubHandlers } from './scrub';
 
 interface Props {
@@ -19,39 +19,25 @@ interface Props {
 /** One line of a form: label, box, and below them at once what is wrong with it. */
 export function FieldRow({ id, label, symbol, meaning, error, note, scrub, children }: Props) {
   return (
-    <Box
-      data-meaning={meaning}
-      sx={{
-        display: 'grid',
-        gridTemplateColumns: 'minmax(0, 1fr) 144px',
-        columnGap: 1,
-        gridTemplateRows: 'minmax(32px, auto)',
-        alignItems: 'center',
-      }}
-    >
-      <Box
-        component="label"
-        htmlFor={id}
-        {...scrub}
-        sx={{ fontSize: 13, lineHeight: 1.2, ...(scrub && { cursor: 'ew-resize', touchAction: 'pan-y', userSelect: 'none' }) }}
-      >
+    <div className="field-row" data-meaning={meaning}>
+      <label htmlFor={id} className={scrub && 'scrubbed'} {...scrub}>
         {label.replaceAll(' °', '\u00a0°')}
         {symbol && (
-          <Box component="i" aria-hidden sx={{ ml: 0.75, color: 'text.secondary', fontFamily: 'Georgia, serif' }}>
+          <i aria-hidden>
             <SymbolInText of={symbol} />
-          </Box>
+          </i>
         )}
-      </Box>
+      </label>
       <Tooltip title={meaning} describeChild disableFocusListener placement="right">
         {children}
       </Tooltip>
       {error && (
-        <Box id={`${id}-error`} role="alert" sx={{ gridColumn: '1 / -1', color: 'error.main', fontSize: 12, pb: 0.5 }}>
+        <div className="fault" id={`${id}-error`} role="alert">
           {sentence(error)}
-        </Box>
+        </div>
       )}
-      {note && <Box sx={{ gridColumn: '1 / -1', color: 'text.secondary', fontSize: 12, pb: 0.5 }}>{note}</Box>}
-    </Box>
+      {note && <div className="remark">{note}</div>}
+    </div>
   );
 }
 

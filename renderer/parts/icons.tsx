@@ -19,6 +19,7 @@ export const SystemIcon = icon('M3 4h14v9H3zM7 17h6M10 13v4');
 export const NoteIcon = icon('M10 2.5a7.5 7.5 0 1 0 0 15 7.5 7.5 0 0 0 0-15ZM10 9v5M10 6.2v.1');
 export const WarningIcon = icon('M10 3 2 17h16L10 3ZM10 8.5v4M10 14.8v.1');
 export const DangerIcon = icon('M6.7 2.5h6.6l4.2 4.2v6.6l-4.2 4.2H6.7l-4.2-4.2V6.7l4.2-4.2ZM10 6v5M10 13.8v.1');
+export const ErrorIcon = icon('M10 2.5a7.5 7.5 0 1 0 0 15 7.5 7.5 0 0 0 0-15ZM7 7l6 6M13 7l-6 6');
 export const RemoveIcon = icon('m5 5 10 10M15 5 5 15');
 export const AddIcon = icon('M10 4v12M4 10h12');
 export const PrintIcon = icon('M6 8V3h8v5M6 15H3V8h14v7h-3M6 12h8v5H6z');

@@ -1,4 +1,3 @@
-import Box from '@mui/material/Box';
 import InputBase from '@mui/material/InputBase';
 import { boxStyle } from './box-style';
 import { fieldId, FieldRow } from './field-row';
@@ -26,11 +25,7 @@ export function QuantityInput({ path, problem, ...options }: Props) {
         onKeyDown={press}
         onBlur={leave}
         slotProps={{ input: { autoComplete: 'off', spellCheck: false, 'aria-errormessage': error ? `${id}-error` : undefined } }}
-        endAdornment={
-          <Box component="span" sx={{ pr: 1, color: 'text.secondary', fontSize: 12, whiteSpace: 'nowrap', minWidth: 44, flexShrink: 0 }}>
-            {unit}
-          </Box>
-        }
+        endAdornment={<span className="unit">{unit}</span>}
         sx={boxStyle}
       />
     </FieldRow>

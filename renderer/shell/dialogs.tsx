@@ -11,7 +11,7 @@ import { parseDesign, workingOf } from '../../core';
 import { openText } from '../actions/open-text';
 import { unlessUnsaved } from '../actions/unless-unsaved';
 import { desktop } from '../desktop';
-import { CautionList } from '../parts/caution-list';
+import { CautionList, type ToHeed } from '../parts/caution-list';
 import { WorkingDialog } from '../parts/working-dialog';
 import { recoverDesign, useDesign } from '../state/design';
 import { useResults } from '../state/results';
@@ -29,7 +29,7 @@ export function Dialogs() {
     <>
       {dialog?.kind === 'discard' && <Discard go={dialog.go} />}
       {dialog?.kind === 'demos' && <Demos />}
-      {dialog?.kind === 'cautions' && <AllCautions />}
+      {dialog?.kind === 'to-heed' && <AllToHeed />}
       {dialog?.kind === 'comparison' && <Comparison />}
       {dialog?.kind === 'recovery' && <Recovery text={dialog.text} />}
       <OpenWorking />
@@ -133,16 +133,22 @@ function Demo({ demo }: { demo: (typeof demos)[number] }) {
   );
 }
 
-function AllCautions() {
-  const cautions = useResults((s) => s.results?.cautions ?? none);
+/** Everything that is wrong or dangerous, in one place. */
+function AllToHeed() {
+  const faults = useDesign((s) => s.faults);
+  const problems = useResults((s) => s.problems);
+  const cautions = useResults((s) => s.results?.cautions);
+  const all: ToHeed[] = [
+    ...Object.entries(faults).map(([where, message]) => ({ severity: 'error' as const, where, message })),
+    ...problems.map((problem) => ({ severity: 'error' as const, ...problem })),
+    ...(cautions ?? []),
+  ];
   return (
-    <Frame title="Cautions" actions={<Button onClick={close}>Close</Button>}>
-      {cautions.length === 0 ? 'There is nothing this design must be warned of.' : <CautionList cautions={cautions} onGo={goToEntry} />}
+    <Frame title="Errors and cautions" actions={<Button onClick={close}>Close</Button>}>
+      {all.length === 0 ? 'There is nothing this design must be warned of.' : <CautionList cautions={all} onGo={goToEntry} />}
     </Frame>
   );
 }
-
-const none: never[] = [];
 
 function Recovery({ text }: { text: string }) {
   const parsed = parseDesign(text);

@@ -2,15 +2,15 @@ import Button from '@mui/material/Button';
 import Divider from '@mui/material/Divider';
 import Menu from '@mui/material/Menu';
 import MenuItem from '@mui/material/MenuItem';
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import type { Action } from '../actions/action';
 import { attempt } from '../actions/attempt';
 import { shortcutText } from '../actions/keys';
 import { isMac } from '../desktop';
 import { MenuDownIcon } from '../parts/icons';
 
-/** A drop-down of actions; `null` is a rule between them. */
-export function MenuButton({ label, actions }: { label: string; actions: (Action | null)[] }) {
+/** A drop-down of actions; `null` is a rule between them. What they are called and can do is looked up when it opens. */
+export const MenuButton = memo(function MenuButton({ label, actions }: { label: string; actions: readonly (Action | null)[] }) {
   const [anchor, setAnchor] = useState<HTMLElement | null>(null);
   const close = () => setAnchor(null);
   const id = `menu-${label.toLowerCase()}`;
@@ -57,4 +57,4 @@ export function MenuButton({ label, actions }: { label: string; actions: (Action
       </Menu>
     </>
   );
-}
+});

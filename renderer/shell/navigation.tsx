@@ -1,22 +1,30 @@
 import Box from '@mui/material/Box';
 import ButtonBase from '@mui/material/ButtonBase';
-import { useResults } from '../state/results';
+import { useResults, type ResultsState } from '../state/results';
 import { setView, useView } from '../state/view';
 import { worksheetFor, worksheets } from '../worksheets/registry';
 
 const tones = { danger: 'error.main', warning: 'warning.main', note: null } as const;
 
+/** The gravest caution of each worksheet, as words in a line: the same words, the same navigation. */
+function gravest({ results }: ResultsState): string {
+  const all = results?.cautions ?? [];
+  return worksheets
+    .map(({ id }) => {
+      const own = all.filter((c) => worksheetFor(c.where)?.id === id);
+      return (['danger', 'warning'] as const).find((severity) => own.some((c) => c.severity === severity)) ?? 'note';
+    })
+    .join(' ');
+}
+
 export function Navigation() {
   const current = useView((s) => s.worksheet);
-  const cautions = useResults((s) => s.results?.cautions);
-  const gravest = (id: string) => {
-    const own = cautions?.filter((c) => worksheetFor(c.where)?.id === id) ?? [];
-    return own.some((c) => c.severity === 'danger') ? 'danger' : own.some((c) => c.severity === 'warning') ? 'warning' : 'note';
-  };
+  const severities = useResults(gravest).split(' ') as (keyof typeof tones)[];
   return (
     <Box component="nav" aria-label="Worksheets" sx={{ borderRight: 1, borderColor: 'divider', py: 1, overflowY: 'auto' }}>
-      {worksheets.map(({ id, title }) => {
-        const tone = tones[gravest(id)];
+      {worksheets.map(({ id, title }, i) => {
+        const severity = severities[i] ?? 'note';
+        const tone = tones[severity];
         return (
           <ButtonBase
             key={id}
@@ -29,6 +37,7 @@ export function Navigation() {
               px: 1.75,
               height: 34,
               fontSize: 13.5,
+              textAlign: 'left',
               borderLeft: '3px solid transparent',
               color: 'text.secondary',
               '&:hover': { color: 'text.primary' },
@@ -46,7 +55,7 @@ export function Navigation() {
               <Box
                 component="span"
                 role="img"
-                aria-label={`has a ${gravest(id)}`}
+                aria-label={`has a ${severity}`}
                 sx={{ width: 7, height: 7, borderRadius: '50%', bgcolor: tone }}
               />
             )}

@@ -26,18 +26,15 @@ import { useResults } from '../state/results';
 import { useView } from '../state/view';
 import { MenuButton } from './menu-button';
 
+const menus = {
+  File: [newDesign, newFromDemo, open, null, save, saveAs, null, printSheet],
+  Variants: [pin, compare, sideBySide],
+  Units: [lengthUnit, wireSizes, temperatureUnit],
+};
 const themeIcons = { system: SystemIcon, light: LightIcon, dark: DarkIcon };
 
 export function TopBar() {
-  const title = useDesign((s) => s.design.title);
-  const file = useDesign((s) => s.file);
-  const unsaved = useDesign(isUnsaved);
   const themeChoice = useView((s) => s.theme);
-  // What actions may do and are called depends on these.
-  useDesign((s) => s.history);
-  useDesign((s) => s.faults);
-  useResults((s) => s.results === null);
-  useResults((s) => s.variants.length);
   return (
     <Box
       component="header"
@@ -53,42 +50,54 @@ export function TopBar() {
       }}
     >
       <Wordmark />
-      <MenuButton label="File" actions={[newDesign, newFromDemo, open, null, save, saveAs, null, printSheet]} />
-      <MenuButton label="Variants" actions={[pin, compare, sideBySide]} />
-      <MenuButton label="Units" actions={[lengthUnit, wireSizes, temperatureUnit]} />
+      {Object.entries(menus).map(([label, entries]) => (
+        <MenuButton key={label} label={label} actions={entries} />
+      ))}
       <IconAction action={undo} Icon={UndoIcon} />
       <IconAction action={redo} Icon={RedoIcon} />
-      <Box sx={{ flex: 1, display: 'flex', alignItems: 'center', justifyContent: 'center', gap: 1.25, minWidth: 0, px: 2 }}>
-        <InputBase
-          value={title}
-          onChange={(event) => editEntry('title', event.target.value, () => 'title', true)}
-          onBlur={settleEntry}
-          placeholder="Untitled"
-          inputProps={{ 'aria-label': 'Title of the design', maxLength: 200 }}
-          sx={(t) => ({
-            width: 'min(420px, 100%)',
-            height: 30,
-            borderRadius: '3px',
-            border: '1px solid transparent',
-            '&:hover': { borderColor: t.palette.divider },
-            '&:focus-within': { borderColor: 'primary.main', bgcolor: t.palette.tones.well },
-            '& input': { textAlign: 'center', fontSize: 15, fontWeight: 500, py: 0, '&:focus-visible': { outline: 'none' } },
-          })}
-        />
-        <Box
-          component="span"
-          sx={{ fontSize: 12, color: unsaved ? 'primary.main' : 'text.secondary', whiteSpace: 'nowrap', minWidth: 112 }}
-        >
-          {unsaved ? '● not saved' : (file?.name ?? '')}
-        </Box>
-      </Box>
+      <Title />
       <IconAction action={printSheet} Icon={PrintIcon} />
       <IconAction action={theme} Icon={themeIcons[themeChoice]} />
     </Box>
   );
 }
 
+/** The design's title, to be typed over, and where it is kept. */
+function Title() {
+  const title = useDesign((s) => s.design.title);
+  const file = useDesign((s) => s.file);
+  const unsaved = useDesign(isUnsaved);
+  return (
+    <Box sx={{ flex: 1, display: 'flex', alignItems: 'center', justifyContent: 'center', gap: 1.25, minWidth: 0, px: 2 }}>
+      <InputBase
+        value={title}
+        onChange={(event) => editEntry('title', event.target.value, () => 'title', true)}
+        onBlur={settleEntry}
+        placeholder="Untitled"
+        inputProps={{ 'aria-label': 'Title of the design', maxLength: 200 }}
+        sx={(t) => ({
+          width: 'min(420px, 100%)',
+          height: 30,
+          borderRadius: '3px',
+          border: '1px solid transparent',
+          '&:hover': { borderColor: t.palette.divider },
+          '&:focus-within': { borderColor: 'primary.main', bgcolor: t.palette.tones.well },
+          '& input': { textAlign: 'center', fontSize: 15, fontWeight: 500, py: 0, '&:focus-visible': { outline: 'none' } },
+        })}
+      />
+      <Box component="span" sx={{ fontSize: 12, color: unsaved ? 'primary.main' : 'text.secondary', whiteSpace: 'nowrap', minWidth: 112 }}>
+        {unsaved ? '● not saved' : (file?.name ?? '')}
+      </Box>
+    </Box>
+  );
+}
+
 function IconAction({ action, Icon }: { action: Action; Icon: ComponentType }) {
+  // What an action may do and is called depends on any of the stores.
+  const state = () => `${action.label()}${action.enabled()}`;
+  useDesign(state);
+  useResults(state);
+  useView(state);
   const label = action.label();
   const keys = action.shortcut ? ` (${shortcutText(action.shortcut, isMac())})` : '';
   return (

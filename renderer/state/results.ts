@@ -27,12 +27,15 @@ export interface ResultsState {
   busy: boolean;
 }
 
+/** One and the same, so that nothing that shows problems is drawn anew while there are none. */
+const noProblems: Problem[] = [];
+
 export const resultsStore = createStore<ResultsState>(() => ({
   results: null,
   solvedFor: null,
   baseline: null,
   variants: [],
-  problems: [],
+  problems: noProblems,
   busy: false,
 }));
 
@@ -68,7 +71,12 @@ export function startSolving(): void {
       if (answer.ok) {
         const { baseline } = resultsStore.getState();
         const isSaved = designStore.getState().saved === design;
-        resultsStore.setState({ results: answer.results, solvedFor: design, problems: [], baseline: isSaved ? answer.results : baseline });
+        resultsStore.setState({
+          results: answer.results,
+          solvedFor: design,
+          problems: noProblems,
+          baseline: isSaved ? answer.results : baseline,
+        });
       } else resultsStore.setState({ problems: answer.problems });
     }
     resultsStore.setState({ busy: false });

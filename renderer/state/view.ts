@@ -23,7 +23,7 @@ export interface ViewState extends UnitPreferences {
   dialog:
     | { kind: 'discard'; go: () => void }
     | { kind: 'demos' }
-    | { kind: 'cautions' }
+    | { kind: 'to-heed' }
     | { kind: 'comparison' }
     | { kind: 'recovery'; text: string }
     | null;

@@ -2,7 +2,7 @@ import Box from '@mui/material/Box';
 import Typography from '@mui/material/Typography';
 import { memo, useDeferredValue, useMemo, type ComponentType } from 'react';
 import { CautionList } from '../parts/caution-list';
-import { EntryForm } from '../parts/entry-form';
+import { EntryForm, type FormEvents } from '../parts/entry-form';
 import { ProblemList } from '../parts/problem-list';
 import { ResultList } from '../parts/result-list';
 import { Section } from '../parts/section';
@@ -39,6 +39,19 @@ export function Page({ worksheet }: { worksheet: Worksheet }) {
   );
 }
 
+/** The same functions for every form and every time it is drawn. */
+const events: FormEvents = {
+  onEdit: (path, value, typed) => editEntry(path, value, stepName, typed),
+  onKind: (path, kind) => changeKind(path, kind, stepName),
+  onToggle: (path, present) =>
+    path === 'controller' && toggleSection(path, present, present ? 'charge controller added' : 'charge controller removed'),
+  onPreset: (preset) => editEntries(preset.changes, preset.name),
+  onFault: setFault,
+  onSettle: settleEntry,
+};
+
+const openWorking = (path: string) => setView({ working: path });
+
 function Inputs({ worksheet }: { worksheet: Worksheet }) {
   const design = useDesign((s) => s.design);
   const faults = useDesign((s) => s.faults);
@@ -57,14 +70,7 @@ function Inputs({ worksheet }: { worksheet: Worksheet }) {
         groups={groups}
         faults={faults}
         problems={Object.fromEntries(problems.map((p) => [p.where, told(p, units)]))}
-        onEdit={(path, value, typed) => editEntry(path, value, stepName, typed)}
-        onKind={(path, kind) => changeKind(path, kind, stepName)}
-        onToggle={(path, present) =>
-          path === 'controller' && toggleSection(path, present, present ? 'charge controller added' : 'charge controller removed')
-        }
-        onPreset={(preset) => editEntries(preset.changes, preset.name)}
-        onFault={setFault}
-        onSettle={settleEntry}
+        {...events}
       />
     </Box>
   );
@@ -91,7 +97,7 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
       >
         {paths.length > 0 && (
           <Section title="Results">
-            <ResultList paths={paths} results={results} baseline={baseline} onOpen={(path) => setView({ working: path })} />
+            <ResultList paths={paths} results={results} baseline={baseline} onOpen={openWorking} />
           </Section>
         )}
         <Box
