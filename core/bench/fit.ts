@@ -34,6 +34,8 @@ const CONFIDENCE = 0.95;
 /** The same for a normal distribution: where no reading is left over, the meters' stated accuracy has to do. */
 const NORMAL = 1.959964;
 const ROUNDS = 8;
+/** A predicted value far below the measured one, as of current just under cut-in, still leaves it so much of its uncertainty. */
+const LEAST_ANSWER = 0.25;
 
 const keys = ['field', 'resistance', 'drill'] as const;
 type Key = (typeof keys)[number];
@@ -58,7 +60,9 @@ export function fit(planned: BenchMachine, questions: readonly Question[]): Fit 
   let found: { answers: number[]; sigmas: number[]; covariance: number[][]; chiSquare: number } | undefined;
   for (let round = 0; round < ROUNDS; round++) {
     const { answers, columns } = about(planned, questions, factors, free);
-    const sigmas = questions.map(({ share, measurement }, i) => Math.max(Math.hypot(share * answers[i], measurement.step / 2), 1e-12));
+    const sigmas = questions.map(
+      ({ share, measurement, value }, i) => Math.hypot(share * Math.max(answers[i], LEAST_ANSWER * value), measurement.step / 2) || 1,
+    );
     const rest = questions.map(({ value }, i) => (value - answers[i]) / sigmas[i]);
     const weighted = columns.map((column) => column.map((x, i) => x / sigmas[i]));
     // The drill's own error is known to be small, and cannot be told from the field's otherwise.

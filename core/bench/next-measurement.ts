@@ -33,7 +33,7 @@ function candidates(machine: BenchMachine, like: Measurement | undefined): Candi
   const { coils, phases, roomTemperature } = machine;
   const value = like?.speed?.value ?? USUAL_SPEED;
   const speed = { value, accuracy: like?.speed?.accuracy ?? 0.01, isCommon: false };
-  const base = { row: -1, value: 0, accuracy: like?.accuracy ?? 0.02, step: 0, temperature: roomTemperature };
+  const base = { row: -1, value: 0, accuracy: like?.accuracy ?? 0.02, step: 0, temperature: roomTemperature, warmth: 0 };
   const ohms = (words: string, place: Measurement['place']): Candidate => ({
     words: `ohms ${words}`,
     measurement: { ...base, figure: 'ohms', place },

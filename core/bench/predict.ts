@@ -1,5 +1,5 @@
 import { OPEN_OHMS } from '../constants';
-import { steadyState } from '../rectifier/steady-state';
+import { steadyState, type DcSide } from '../rectifier/steady-state';
 import { branchAt, comparedOhms } from './circuit';
 import { resistiveDcAmps } from './dc-network';
 import type { BenchMachine } from './machine';
@@ -80,34 +80,58 @@ export function predicted(machine: BenchMachine, measurement: Measurement, allow
 
 /** Step for the powers of direct current. */
 const STEP = 0.02;
+const LONG_STEP = 0.15;
+/** More than this on the DC side is a meter, no load. [Ω] */
+const METERS_ONLY = 1e6;
 
 /** A measurement as a question to the healthy machine's hypotheses. */
 export function questionOf(machine: BenchMachine, measurement: Measurement): Question {
-  const { figure, speed, dc, accuracy, step, temperature } = measurement;
-  let inductive = 1;
-  let powers: Powers = { field: 0, resistance: 1, drill: 0 };
-  if (figure === 'acVolts') powers = { field: 1, resistance: 0, drill: speed?.isCommon ? 1 : 0 };
-  let planned = predicted(machine, measurement);
-  let speedPower = figure === 'acVolts' ? 1 : 0;
-  if (dc && speed) {
-    const side = { emf: dc.emf, resistance: dc.resistance + machine.dcCableResistance };
-    const resistive = resistiveDcAmps(machine, side, speed.value, temperature);
-    if (resistive > 0 && side.resistance < 1e6) {
-      const full = steadyState(machine.plan.source(temperature), machine.bridge, side, speed.value).dcAmps;
-      inductive = full / resistive;
-    }
-    planned = predicted(machine, measurement, AS_PLANNED, inductive);
-    const power = (key: keyof Allowance) => {
-      const more = predicted(machine, measurement, { ...AS_PLANNED, [key]: 1 + STEP }, inductive);
-      return planned > 0 ? Math.log(more / planned) / Math.log(1 + STEP) : 0;
-    };
-    powers = { field: power('field'), resistance: power('resistance'), drill: 0 };
-    speedPower = powers.field;
-    if (speed.isCommon) powers.drill = speedPower;
-  }
-  const value = figure === 'ohms' ? comparedOhms(measurement.value, planned) : measurement.value;
-  const share = Math.hypot(accuracy, COIL_SCATTER, speed ? speedPower * speed.accuracy : 0);
-  return { measurement, planned, value, sigma: Math.hypot(share * value, COIL_SCATTER * planned, step / 2), share, powers, inductive };
+  const { figure, speed, dc, accuracy, step } = measurement;
+  if (dc) return directQuestion(machine, measurement, dc);
+  const planned = predicted(machine, measurement);
+  const isOhms = figure === 'ohms';
+  const value = isOhms ? comparedOhms(measurement.value, planned) : measurement.value;
+  const share = Math.hypot(accuracy, COIL_SCATTER, speed ? speed.accuracy : 0);
+  return {
+    measurement,
+    planned,
+    value,
+    share,
+    sigma: Math.hypot(share * value, COIL_SCATTER * planned, step / 2),
+    powers: { field: isOhms ? 0 : 1, resistance: isOhms ? 1 : 0, drill: !isOhms && speed?.isCommon ? 1 : 0 },
+    inductive: 1,
+  };
+}
+
+/** Direct current leans on speed, on the volts of a battery, and on how warm the copper is; each by its own slope. */
+function directQuestion(machine: BenchMachine, measurement: Measurement, dc: DcSide): Question {
+  const { speed, accuracy, step, temperature, warmth, value } = measurement;
+  const turning = speed?.value ?? 0;
+  const side = { emf: dc.emf, resistance: dc.resistance + machine.dcCableResistance };
+  const resistive = resistiveDcAmps(machine, side, turning, temperature);
+  const isLoaded = resistive > 0 && side.resistance < METERS_ONLY;
+  const inductive = isLoaded ? steadyState(machine.plan.source(temperature), machine.bridge, side, turning).dcAmps / resistive : 1;
+  const planned = predicted(machine, measurement, AS_PLANNED, inductive);
+  const moved = (allowance: Partial<Allowance>, emf = dc.emf) =>
+    predicted(machine, { ...measurement, dc: { ...dc, emf } }, { ...AS_PLANNED, ...allowance }, inductive) - planned;
+  // Below cut-in a small step moves nothing yet.
+  const near = moved({ field: 1 + STEP }) / STEP;
+  const bySpeed = near > 0 ? near : moved({ field: 1 + LONG_STEP }) / LONG_STEP;
+  const byWarmth = moved({ resistance: 1 + STEP }) / STEP;
+  const byVolts = measurement.figure === 'dcAmps' && dc.emf > 0 ? moved({}, dc.emf * (1 - STEP)) / STEP : 0;
+  const size = Math.max(planned, value);
+  const power = (slope: number) => (planned > 0 ? slope / planned : 0);
+  const lean = Math.hypot(bySpeed * (speed?.accuracy ?? 0), byWarmth * warmth, byVolts * accuracy);
+  const share = Math.hypot(accuracy, COIL_SCATTER, size > 0 ? lean / size : 0);
+  return {
+    measurement,
+    planned,
+    value,
+    share,
+    sigma: Math.hypot(accuracy * value, COIL_SCATTER * planned, lean, step / 2) || 1,
+    powers: { field: power(bySpeed), resistance: power(byWarmth), drill: speed?.isCommon ? power(bySpeed) : 0 },
+    inductive,
+  };
 }
 
 /** How direct current goes with each allowance, near 1: A per unit. */

@@ -28,6 +28,8 @@ export interface Measurement {
   step: number;
   /** Of the copper. [°C] */
   temperature: number;
+  /** Standard deviation, relative, of a resistance whose copper's temperature was not read. [-] */
+  warmth: number;
   place?: Place;
   meter?: MeterKind;
   speed?: BenchSpeed;
@@ -45,6 +47,8 @@ export interface LeftOut {
 export const METER_ACCURACY = 0.02;
 export const HERTZ_ACCURACY = 0.003;
 export const TACHOMETER_ACCURACY = 0.01;
+/** Copper under load is warmer than the room by some tens of degrees. Common practice, no source. */
+const UNKNOWN_WARMTH = 0.08;
 /** A voltmeter's own resistance. [Ω] Common practice, no source. */
 const METER_RESISTANCE = 1e7;
 
@@ -68,7 +72,13 @@ export function measurementsOf(design: Design): { measurements: Measurement[]; l
       leave(strange);
       return;
     }
-    const base = { row, accuracy, step: 0, temperature: reading.temperature ?? design.surroundings.airTemperature };
+    const base = {
+      row,
+      accuracy,
+      step: 0,
+      temperature: reading.temperature ?? design.surroundings.airTemperature,
+      warmth: on === 'dc' && reading.temperature === undefined ? UNKNOWN_WARMTH : 0,
+    };
     const speed = speedOf(reading, design.discs.poles / 2);
     if (reading.ohms !== undefined && on !== 'dc') {
       const value = reading.ohms - (reading.leads ?? 0);
@@ -78,6 +88,10 @@ export function measurementsOf(design: Design): { measurements: Measurement[]; l
     if (on === 'dc') {
       const loaded = reading.volts === undefined && reading.amps === undefined ? undefined : loadOf(reading, design);
       if (!loaded) return;
+      if (reading.wind) {
+        leave('read in the wind: held against the wheel below, too unsteady for the generator');
+        return;
+      }
       if (!speed) leave('without a speed or hertz, DC volts and amps are held against nothing');
       else if (!loaded.dc) leave(loaded.why);
       else {

@@ -51,7 +51,7 @@ export function benchReport(design: Design, results: Results): BenchReport {
   const { measurements, leftOut } = measurementsOf(design);
   const questions = measurements.map((measurement) => questionOf(machine, measurement));
   const said = diagnosis(machine, questions);
-  const next = nextMeasurement(machine, said, measurements.findLast(({ speed }) => speed) ?? measurements.at(-1));
+  const next = nextMeasurement(machine, said, measurements.findLast(({ figure }) => figure === 'acVolts') ?? measurements.at(-1));
   const fitted = fit(machine, questions);
   const readings = design.bench ?? [];
   const wheel = turbineStage(design.turbine, design.site);
@@ -62,7 +62,7 @@ export function benchReport(design: Design, results: Results): BenchReport {
   const { field, resistance } = fitted;
   const measured = { ...(field && { field }), ...(resistance && { resistance }), ...(coefficient && { coefficient }) };
   // A machine with a fault is to be mended, not fitted to.
-  const isWhole = said.suspects.length === 0 || WHOLE.includes(said.suspects[0].explanations[0].hypothesis.family);
+  const isWhole = said.suspects.length === 0 || said.suspects[0].explanations.some(({ hypothesis }) => WHOLE.includes(hypothesis.family));
   const correct = (cause: FieldCause) =>
     correctedEntries(design, machine, isWhole ? measured : { ...(coefficient && { coefficient }) }, cause);
   const pair = next ? undefined : toTellApart(said);

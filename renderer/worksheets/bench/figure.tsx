@@ -1,49 +1,55 @@
 import { useMemo } from 'react';
-import { expectedReadings, type Design, type Results } from '../../../core';
-import { Bars, type Bar } from '../../drawing/bars';
+import { expectedReadings, turbineStage, type BenchReport, type Design, type Reading, type Results } from '../../../core';
 import type { Chart } from '../../drawing/chart';
 import { LineChart } from '../../drawing/line-chart';
-import { Plates } from '../../drawing/plate';
+import { Column } from '../../drawing/plate';
 import { useUnits } from '../../parts/unit-preferences';
-import { format, formatDifference, type UnitPreferences } from '../../units';
+import { format, type UnitPreferences } from '../../units';
 import type { FigureProps } from '../worksheet';
-import { compared, verdict } from './expected';
-
-const kinds = { ohms: 'resistance', volts: 'voltage', hertz: 'frequency' } as const;
-const tones = { good: 'good', fair: 'warn', bad: 'bad' } as const;
+import { DeviationPlot, type Deviation } from './deviation-plot';
+import { FieldTests } from './field-tests';
+import { deviationsOf, figureWords, kindOf, shownMeasured, toneOf } from './figures';
+import { Speeds } from './speeds';
+import { useBenchReport } from './use-report';
 
 export function Figure({ design, results }: FigureProps) {
   const units = useUnits();
+  const { report } = useBenchReport(design);
+  const readings = design.bench ?? [];
   const chart = useMemo(() => expectedChart(design, results), [design, results]);
-  const bars = useMemo(() => deviationBars(design, results, units), [design, results, units]);
+  const deviations = useMemo(() => (report ? deviationRows(report, design.bench ?? [], units) : []), [report, design, units]);
+  const curve = useMemo(() => plannedCurve(design), [design]);
   return (
-    <Plates of="charts">
-      {bars.length > 0 && (
-        <Bars
-          title="Measured against expected"
-          bars={bars}
-          note="The upright mark is what the meter must read; the bar is what it did read."
-        />
-      )}
+    <Column>
+      {deviations.length > 0 && <DeviationPlot deviations={deviations} />}
+      {report && <FieldTests report={report} readings={readings} curve={curve} />}
+      {report && <Speeds report={report} readings={readings} />}
       <LineChart chart={chart} note="Turn the shaft by hand or drill, read the speed, and find the volts the meter must show." />
-    </Plates>
+    </Column>
   );
 }
 
-/** Every expected value stands in the middle. */
-const EXPECTED_AT = 1 / 2;
+function deviationRows({ compared, fit }: BenchReport, readings: Reading[], units: UnitPreferences): Deviation[] {
+  return compared.map((c) => {
+    const planned = deviationsOf(c);
+    const residual = fit.residuals.find(({ row, figure }) => row === c.row && figure === c.figure);
+    return {
+      label: figureWords(readings[c.row], c.figure),
+      planned,
+      ...(residual && { fitted: residual.deviations }),
+      tone: toneOf(planned),
+      told: `${shownMeasured(c, units)}, planned ${format(c.planned, kindOf[c.figure], units, 3)}`,
+    };
+  });
+}
 
-function deviationBars(design: Design, results: Results, units: UnitPreferences): Bar[] {
-  return (design.bench ?? []).flatMap((reading) =>
-    compared(reading, design, results).map((comparison) => ({
-      label: `${reading.label || `${reading.on} ${reading.number}`}, ${comparison.what}`,
-      length: EXPECTED_AT * (1 + comparison.deviation),
-      mark: EXPECTED_AT,
-      value: `${format(comparison.measured, kinds[comparison.what], units)}, expected ${format(comparison.expected, kinds[comparison.what], units)}`,
-      word: formatDifference(comparison.deviation, 'percent', units),
-      tone: tones[verdict(comparison).tone],
-    })),
-  );
+const POINTS = 60;
+
+/** The plan's wheel from standstill to run-away. */
+function plannedCurve({ turbine, site }: Design) {
+  const { wheel, runawayRatio } = turbineStage(turbine, site);
+  const ratio = Array.from({ length: POINTS + 1 }, (_, i) => (runawayRatio * i) / POINTS);
+  return { ratio, coefficient: ratio.map(wheel.coefficient) };
 }
 
 function expectedChart(design: Design, results: Results): Chart {

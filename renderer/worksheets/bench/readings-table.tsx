@@ -1,194 +1,134 @@
 import Box from '@mui/material/Box';
 import Button from '@mui/material/Button';
-import IconButton from '@mui/material/IconButton';
-import InputBase from '@mui/material/InputBase';
-import NativeSelect from '@mui/material/NativeSelect';
 import Table from '@mui/material/Table';
 import TableBody from '@mui/material/TableBody';
 import TableCell from '@mui/material/TableCell';
 import TableHead from '@mui/material/TableHead';
 import TableRow from '@mui/material/TableRow';
-import type { Design, Quantity, Reading, Results } from '../../../core';
-import { boxStyle } from '../../parts/box-style';
-import { AddIcon, RemoveIcon } from '../../parts/icons';
-import { QuantityCell } from '../../parts/quantity-cell';
+import { useState } from 'react';
+import { csvFromReadings, type BenchReport, type Design, type Reading } from '../../../core';
+import { AddIcon } from '../../parts/icons';
 import { Section } from '../../parts/section';
 import { useUnits } from '../../parts/unit-preferences';
-import { editList, setFault, settleEntry, useDesign } from '../../state/design';
-import { entryUnit, format } from '../../units';
-import { compared, verdict, type Comparison, type On } from './expected';
+import { editList, settleEntry, useDesign } from '../../state/design';
+import { entryUnit } from '../../units';
+import { PasteDialog } from './paste-dialog';
+import { columns } from './reading-entries';
+import { ReadingRow } from './reading-row';
 
-type NumberKey = 'number' | 'speed' | 'temperature' | 'ohms' | 'volts' | 'hertz';
-interface Column {
-  key: NumberKey;
-  quantity: Quantity;
-  range: { min: number; max: number; whole?: 'any' };
-}
+const edit = (next: (list: Reading[]) => Reading[]) => {
+  editList('bench', next, () => 'bench readings');
+};
+const editAtOnce = (next: (list: Reading[]) => Reading[]) => {
+  edit(next);
+  settleEntry();
+};
 
-const column = (key: NumberKey, label: string, unit: Quantity['unit'], min: number, max: number, whole?: 'any'): Column => ({
-  key,
-  quantity: { label, unit, meaning: label },
-  range: { min, max, whole },
-});
-const columns = [
-  column('number', 'No.', 'count', 1, 120, 'any'),
-  column('speed', 'Speed', 'speed', 0, 2000),
-  column('temperature', 'Copper', 'temperature', -60, 200),
-  column('ohms', 'Read', 'resistance', 0, 1e6),
-  column('volts', 'Read', 'voltage', 0, 5000),
-  column('hertz', 'Read', 'frequency', 0, 5000),
-];
-
-const ons: Record<On, string> = { coil: 'coil', run: 'run of coils', phase: 'phase', line: 'two terminals', dc: 'DC side' };
-const kinds = { ohms: 'resistance', volts: 'voltage', hertz: 'frequency' } as const;
-const colors = { good: 'success.main', fair: 'warning.main', bad: 'error.main' } as const;
-
-interface Props {
-  readings: Reading[];
-  design: Design;
-  results: Results;
-}
-
-/** What the meter did read, line by line, with how far it is off and what that means. */
-export function ReadingsTable({ readings, design, results }: Props) {
+/** What the meter did read, line by line, with how far it is off. */
+export function ReadingsTable({ report }: { report: BenchReport | undefined }) {
   const units = useUnits();
-  const faults = useDesign((s) => s.faults);
-  const edit = (next: (list: Reading[]) => Reading[]) => editList('bench', next, () => 'bench readings');
+  const design = useDesign((s) => s.design);
+  const readings = design.bench ?? [];
+  const [open, setOpen] = useState<number | null>(null);
+  const [isPasting, setPasting] = useState(false);
+  const [copied, setCopied] = useState<string | null>(null);
   const change = (i: number, part: Partial<Reading>) =>
     edit((list) => list.map((reading, j) => (i === j ? withoutEmpty({ ...reading, ...part }) : reading)));
-  const add = () => {
-    edit((list) => {
-      const last = list.at(-1);
-      return [...list, last ? { label: '', on: last.on, number: last.number + 1 } : { label: '', on: 'coil', number: 1 }];
-    });
-    settleEntry();
+  const copy = async () => {
+    const said = await navigator.clipboard.writeText(csvFromReadings(readings)).then(
+      () => 'Copied',
+      () => 'Could not copy',
+    );
+    setCopied(said);
+    setTimeout(() => setCopied(null), 2000);
   };
   return (
     <Section title="What it did read">
       {readings.length > 0 && (
-        <Table size="small">
-          <TableHead>
-            <TableRow>
-              <TableCell>Note</TableCell>
-              <TableCell>Meter on</TableCell>
-              {columns.map(({ key, quantity }) => (
-                <TableCell key={key} align="right">
-                  {quantity.label} {entryUnit(quantity.unit, units)}
-                </TableCell>
+        <Box sx={{ overflowX: 'auto' }}>
+          <Table size="small">
+            <TableHead>
+              <TableRow>
+                <TableCell>Note</TableCell>
+                <TableCell>Meter on</TableCell>
+                {columns.map(({ key, quantity }) => (
+                  <TableCell key={key} align="right" title={quantity.meaning}>
+                    {quantity.label} {entryUnit(quantity.unit, units)}
+                  </TableCell>
+                ))}
+                <TableCell align="right">Should be</TableCell>
+                <TableCell align="right">Off by</TableCell>
+                <TableCell>That is</TableCell>
+                <TableCell component="td" />
+              </TableRow>
+            </TableHead>
+            <TableBody>
+              {readings.map((reading, i) => (
+                <ReadingRow
+                  key={i}
+                  reading={reading}
+                  row={i}
+                  report={report}
+                  isOpen={open === i}
+                  onOpen={() => setOpen(open === i ? null : i)}
+                  onChange={(part) => change(i, part)}
+                  onRemove={() => {
+                    setOpen(null);
+                    editAtOnce((list) => list.filter((_, j) => j !== i));
+                  }}
+                />
               ))}
-              <TableCell>Should be</TableCell>
-              <TableCell>Off by</TableCell>
-              <TableCell sx={{ width: '26%' }}>That is</TableCell>
-              <TableCell component="td" />
-            </TableRow>
-          </TableHead>
-          <TableBody>
-            {readings.map((reading, i) => {
-              const name = `reading ${i + 1}`;
-              const comparisons = compared(reading, design, results);
-              return (
-                <TableRow key={i} sx={{ '& td': { verticalAlign: 'top' } }}>
-                  <TableCell>
-                    <InputBase
-                      value={reading.label}
-                      onChange={(event) => change(i, { label: event.target.value })}
-                      onBlur={settleEntry}
-                      slotProps={{ input: { 'aria-label': `Note of ${name}`, maxLength: 80 } }}
-                      sx={[boxStyle as object, { minWidth: 96, '& input': { textAlign: 'left' } }]}
-                    />
-                  </TableCell>
-                  <TableCell>
-                    <NativeSelect
-                      value={reading.on}
-                      disableUnderline
-                      inputProps={{ 'aria-label': `What the meter was on in ${name}` }}
-                      onChange={(event) => {
-                        change(i, { on: event.target.value as On });
-                        settleEntry();
-                      }}
-                      sx={[boxStyle as object, { minWidth: 112 }]}
-                    >
-                      {Object.entries(ons).map(([on, word]) => (
-                        <option key={on} value={on}>
-                          {word}
-                        </option>
-                      ))}
-                    </NativeSelect>
-                  </TableCell>
-                  {columns.map(({ key, quantity, range }) => (
-                    <TableCell key={key}>
-                      <QuantityCell
-                        name={`${quantity.label} ${entryUnit(quantity.unit, units)} of ${name}`}
-                        quantity={quantity}
-                        range={range}
-                        optional={key !== 'number'}
-                        value={reading[key]}
-                        onChange={(value) => change(i, { [key]: value })}
-                        fault={faults[`bench[${i}].${key}`]}
-                        onFault={(message) => setFault(`bench[${i}].${key}`, message)}
-                        onSettle={settleEntry}
-                      />
-                    </TableCell>
-                  ))}
-                  <Comparisons comparisons={comparisons} />
-                  <TableCell>
-                    <IconButton
-                      size="small"
-                      aria-label={`Remove ${name}`}
-                      onClick={() => {
-                        edit((list) => list.filter((_, j) => j !== i));
-                        settleEntry();
-                      }}
-                    >
-                      <RemoveIcon />
-                    </IconButton>
-                  </TableCell>
-                </TableRow>
-              );
-            })}
-          </TableBody>
-        </Table>
+            </TableBody>
+          </Table>
+        </Box>
       )}
-      <Button startIcon={<AddIcon />} onClick={add} sx={{ mt: 1 }}>
-        Add a reading
-      </Button>
+      <Box sx={{ display: 'flex', gap: 1, mt: 1, flexWrap: 'wrap' }}>
+        <Button startIcon={<AddIcon />} onClick={() => editAtOnce((list) => [...list, following(list.at(-1))])}>
+          Add a reading
+        </Button>
+        <Button onClick={() => editAtOnce((list) => [...list, ...everyPlace(design, list.at(-1))])}>Add every coil, phase and line</Button>
+        <Button onClick={() => setPasting(true)}>Paste readings…</Button>
+        {readings.length > 0 && (
+          <Button onClick={() => void copy()}>
+            <span role="status">{copied ?? 'Copy as CSV'}</span>
+          </Button>
+        )}
+      </Box>
+      <PasteDialog
+        isOpen={isPasting}
+        onClose={() => setPasting(false)}
+        onTake={(read) => {
+          setPasting(false);
+          editAtOnce((list) => [...list, ...read].slice(0, MOST_READINGS));
+        }}
+      />
     </Section>
   );
 }
 
-function Comparisons({ comparisons }: { comparisons: Comparison[] }) {
-  const units = useUnits();
-  const lines = comparisons.map((c) => ({ ...c, verdict: verdict(c) }));
-  return (
-    <>
-      <TableCell>
-        {lines.map((c) => (
-          <Box key={c.what} sx={{ whiteSpace: 'nowrap' }}>
-            {format(c.expected, kinds[c.what], units, 3)}
-          </Box>
-        ))}
-      </TableCell>
-      <TableCell>
-        {lines.map((c) => (
-          <Box key={c.what} sx={{ whiteSpace: 'nowrap' }}>
-            {signedPercent(c.deviation)}
-          </Box>
-        ))}
-      </TableCell>
-      <TableCell>
-        {lines.length === 0 && <Box sx={{ color: 'text.secondary' }}>enter ohms, or a speed and volts</Box>}
-        {lines.map((c) => (
-          <Box key={c.what} sx={{ color: colors[c.verdict.tone] }}>
-            {c.verdict.text}
-          </Box>
-        ))}
-      </TableCell>
-    </>
-  );
+/** As the design file allows. */
+const MOST_READINGS = 1000;
+
+/** The next line of the same kind, turned as the last one was. */
+function following(last: Reading | undefined): Reading {
+  return last
+    ? { ...turning(last), label: '', on: last.on, number: last.on === 'dc' ? 1 : Math.min(120, last.number + 1) }
+    : { label: '', on: 'coil', number: 1 };
 }
 
-const withoutEmpty = (reading: Reading): Reading =>
-  Object.fromEntries(Object.entries(reading).filter(([, value]) => value !== undefined)) as Reading;
+const turning = ({ speed, speedBy, meter, temperature, accuracy, leads, ohmsStep }: Reading): Partial<Reading> =>
+  withoutEmpty({ speed, speedBy, meter, temperature, accuracy, leads, ohmsStep });
 
-/** To a tenth of a per cent: a meter tells no more. */
-const signedPercent = (fraction: number) => `${fraction < 0 ? '−' : '+'}${Math.abs(fraction * 100).toFixed(1)} %`;
+function everyPlace({ winding }: Design, last: Reading | undefined): Reading[] {
+  const coils = winding.layout.kind === 'concentrated' ? winding.layout.coils : winding.phases;
+  const list = (on: Reading['on'], count: number): Reading[] =>
+    Array.from({ length: count }, (_, k) => ({ ...(last && turning(last)), label: '', on, number: k + 1 }));
+  return [
+    ...list('coil', coils),
+    ...(coils > winding.phases ? list('phase', winding.phases) : []),
+    ...(winding.phases > 1 && winding.connection !== 'separate' ? list('line', winding.phases) : []),
+  ];
+}
+
+const withoutEmpty = <T extends object>(reading: T): T =>
+  Object.fromEntries(Object.entries(reading).filter(([, value]) => value !== undefined)) as T;

@@ -31,7 +31,17 @@ describe.each(['hill-cabin', 'shed-light', 'farm-tracker'])('%s as planned', (na
   test('gives into a resistor what the full steady state gives', () => {
     const dc = { emf: 0, resistance: 6 };
     const turning = { value: 25, accuracy: 0.01, isCommon: false };
-    const measurement: Measurement = { row: 0, figure: 'dcAmps', value: 1, accuracy: 0.02, step: 0, temperature: 20, dc, speed: turning };
+    const measurement: Measurement = {
+      row: 0,
+      figure: 'dcAmps',
+      value: 1,
+      accuracy: 0.02,
+      step: 0,
+      temperature: 20,
+      warmth: 0,
+      dc,
+      speed: turning,
+    };
     const side = { ...dc, resistance: dc.resistance + machine.dcCableResistance };
     const full = steadyState(machine.plan.source(20), machine.bridge, side, 25).dcAmps;
     expect(questionOf(machine, measurement).planned / full).toBeCloseTo(1, 6);
@@ -47,6 +57,7 @@ test('copper reads 0.393 % more for each degree above 20 °C', () => {
     accuracy: 0.02,
     step: 0,
     temperature: 20,
+    warmth: 0,
     place: { on: 'phase', phase: 1 },
   };
   expect(predicted(machine, { ...ohms, temperature: 45 }) / predicted(machine, ohms)).toBeCloseTo(1 + 25 * 0.00393, 9);
@@ -61,6 +72,7 @@ test('a meter’s last digit weighs where the ohms are small', () => {
     accuracy: 0.01,
     step: 0.1,
     temperature: 20,
+    warmth: 0,
     place: { on: 'coil', coil: 1 },
   };
   expect(questionOf(machine, ohms).sigma).toBeGreaterThan(0.05);
