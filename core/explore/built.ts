@@ -70,7 +70,6 @@ export function createBuilder(design: Design, limits: Tolerances): { build: (dep
       field: answer.field,
       linkage: { ...answer.linkage, linkage: shared(answer.linkage.linkage, (row) => row.map((l, h) => l * factors[h])) },
       inductance: answer.inductance,
-      eddy: answer.meanSquare,
     };
     const stages: StageCache = Object.assign(
       <T>(stage: string, _: unknown, work: () => T): T => (Object.hasOwn(known, stage) ? (known[stage] as T) : work()),

@@ -1,6 +1,7 @@
+import type { Design } from '../design/schema';
 import type { WindingResult } from '../winding/stage';
 import { frameFaults, placedOn, windableTurns } from './bounds';
-import type { Candidate, Frame, SearchSpace, Winding } from './space';
+import { searchSpace, type Candidate, type Frame, type SearchSpace, type Winding } from './space';
 
 /** A piece of a search that one worker takes at a time: windings on one frame, all turns. */
 export interface Unit {
@@ -26,6 +27,9 @@ export const sizeOf = ({ turns }: SearchSpace, { windings }: Unit): number => wi
 /** Every machine of the space. */
 export const spaceSize = (space: SearchSpace): number =>
   space.frames.reduce((sum, frame) => sum + space.windings(frame).length * space.turns.length, 0);
+
+/** Machines a design's own search entries span. */
+export const searchSize = (design: Design): number => spaceSize(searchSpace(design));
 
 /** What ruled machines out before anything was solved. */
 export interface Pruned {

@@ -3,7 +3,7 @@ import { inductanceShape, linkageShape, type LinkageShape } from '../emf/stage';
 import { gapLength } from '../field/gap';
 import { spectrumReader } from '../field/harmonics';
 import { bodyStack } from '../field/images';
-import { fieldStage, type FieldResult } from '../field/stage';
+import { fieldStage, type FieldResult, type GapSpectrum } from '../field/stage';
 import { meanSquareField } from '../heat/eddy';
 import { magnetsStage } from '../magnets/stage';
 import { barycentricWeights, chebyshevNodes, interpolationCoefficients } from '../numeric/interpolate';
@@ -14,7 +14,7 @@ export interface FieldAnswer {
   field: FieldResult;
   linkage: LinkageShape;
   inductance: number[][];
-  /** Of `meanSquareField`. [T²] */
+  /** Of `meanSquareField`; `field.spectrum` has the same. [T²] */
   meanSquare: number;
 }
 
@@ -77,6 +77,7 @@ export function fieldTable(design: Design, gaps: Band, remanences: Band): FieldT
         ...middle.field,
         ...{ gapLength: gap, peak, fundamental, saturation, recoil, demagnetizingField },
         ...(middle.field.plate !== undefined && { plate }),
+        spectrum: times(middle.field.spectrum, rootMeanSquare / Math.sqrt(middle.meanSquare)),
       },
       linkage: { polePairs: middle.linkage.polePairs, orders, linkage: rowOf.map((r) => made[r]) },
       inductance: middle.inductance.map((_, i) => Array.from(flat.subarray(i * coils, (i + 1) * coils))),
@@ -113,6 +114,18 @@ function numbersOf({ field, linkage, meanSquare }: FieldAnswer, rows: number[], 
   numbers.set([peak, fundamental, saturation, recoil, demagnetizingField, Math.sqrt(meanSquare), plate]);
   rows.forEach((row, r) => numbers.set(linkage.linkage[row], SCALARS + r * orders));
   return numbers;
+}
+
+/** A spectrum of the same shape, so many times as strong: what the eddy loss is worked out from. */
+function times(spectrum: GapSpectrum, factor: number): GapSpectrum {
+  const scaled = (table: number[][][]) => table.map((levels) => levels.map((values) => values.map((b) => factor * b)));
+  const { bz, bTheta, misaligned } = spectrum;
+  return {
+    ...spectrum,
+    bz: scaled(bz),
+    bTheta: scaled(bTheta),
+    ...(misaligned && { misaligned: { ...misaligned, dz: scaled(misaligned.dz), dTheta: scaled(misaligned.dTheta) } }),
+  };
 }
 
 const longest = (lists: number[][]) => lists.reduce((a, b) => (b.length > a.length ? b : a));

@@ -21,7 +21,7 @@ export interface UnitReport {
 export interface Search {
   units: Unit[];
   size: number;
-  run(unit: number): UnitReport;
+  run: (unit: number) => UnitReport;
 }
 
 /** The limits a design's search keeps to. */

@@ -1,5 +1,3 @@
-import { solve } from '../chain/solve';
-import { createStageCache } from '../chain/stage-cache';
 import type { Design } from '../design/schema';
 import { gaussLegendre } from '../numeric/integrate';
 import { createRandom } from '../numeric/random';
@@ -75,27 +73,4 @@ function casesOf(tolerance: Tolerance, limit: number, count: number, seed: numbe
   const { nodes, weights } = gaussLegendre(3, tolerance.law === 'even' ? -limit : 0, limit);
   const width = tolerance.law === 'even' ? 2 * limit : limit;
   return nodes.map((node, i) => ({ departures: [node], weight: weights[i] / width }));
-}
-
-/** How the year's energy moves with two entries that match the generator to its wheel. */
-export interface EnergySlopes {
-  /** [J per turn] */
-  perTurn: number;
-  /** [J/V] Only where the load is a battery. */
-  perLoadVolt?: number;
-}
-
-const VOLT_STEP = 0.005;
-
-/** Slopes of the year's energy by central differences over the full pipeline. */
-export function energySlopes(design: Design, cache = createStageCache()): EnergySlopes {
-  const { winding, load } = design;
-  const energy = (changed: Design) => solve(changed, cache).year.energy;
-  const withTurns = (turns: number) => energy({ ...design, winding: { ...winding, turns } });
-  const fewer = Math.max(1, winding.turns - 1);
-  const perTurn = (withTurns(winding.turns + 1) - withTurns(fewer)) / (winding.turns + 1 - fewer);
-  if (load.kind !== 'battery') return { perTurn };
-  const step = VOLT_STEP * load.voltage;
-  const withVolts = (voltage: number) => energy({ ...design, load: { ...load, voltage } });
-  return { perTurn, perLoadVolt: (withVolts(load.voltage + step) - withVolts(load.voltage - step)) / (2 * step) };
 }

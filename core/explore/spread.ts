@@ -40,7 +40,7 @@ export interface Spreader {
   /** Greatest error of the field's table, as a share. */
   fieldError: number;
   nominal: number[];
-  run(batch: number, count?: number): BatchReport;
+  run: (batch: number, count?: number) => BatchReport;
 }
 
 /** A design's spread, ready to be drawn batch by batch, on any number of threads. */
