@@ -62,6 +62,7 @@ async function pageWithDemo(look) {
   page.on('dialog', (dialog) => dialog.accept());
   await page.goto(host.address);
   await settled(page);
+  await page.keyboard.press('Escape'); // what the first run asks
   await page.keyboard.press('Alt+D');
   await page.getByRole('dialog').getByRole('button', { name: demo }).click();
   await page.getByRole('dialog').waitFor({ state: 'detached' });

@@ -7,15 +7,18 @@ import { startMenu } from './actions/menu';
 import { openWaiting } from './actions/open';
 import { App } from './app';
 import { startAutosave } from './state/autosave';
+import { designStore } from './state/design';
 import { startSolving } from './state/results';
 import { startSettings } from './state/settings';
+import { setView, viewStore } from './state/view';
 import { worksheets } from './worksheets/registry';
 
 startSolving();
-await startSettings(worksheets.map((w) => w.id));
+const isFirstRun = await startSettings(worksheets.map((w) => w.id));
 await startAutosave();
 startMenu();
 await openWaiting().catch(() => undefined);
+if (isFirstRun && !viewStore.getState().dialog && !designStore.getState().file) setView({ dialog: { kind: 'start' } });
 
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no #root');

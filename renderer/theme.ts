@@ -87,7 +87,15 @@ export function themeFor(mode: 'light' | 'dark'): Theme {
       },
       MuiButtonBase: {
         defaultProps: { disableRipple: true },
-        styleOverrides: { root: { fontFamily: 'inherit', fontSize: 'inherit', letterSpacing: 'inherit' } },
+        styleOverrides: {
+          root: {
+            fontFamily: 'inherit',
+            fontSize: 'inherit',
+            letterSpacing: 'inherit',
+            // The library takes the outline away from every button.
+            '&:focus-visible': { outline: `2px solid ${t.accent}`, outlineOffset: 1 },
+          },
+        },
       },
       MuiPaper: { defaultProps: { elevation: 0 }, styleOverrides: { root: { backgroundImage: 'none' } } },
       MuiTooltip: {

@@ -3,6 +3,7 @@ import { compare } from './compare';
 import { goToWorksheet } from './go-to-worksheet';
 import { newDesign } from './new-design';
 import { newFromDemo } from './new-from-demo';
+import { newFromHand } from './new-from-hand';
 import { open } from './open';
 import { pin } from './pin';
 import { printSheet } from './print-sheet';
@@ -17,6 +18,7 @@ import { lengthUnit, temperatureUnit, wireSizes } from './units';
 /** In the order of the menus. */
 export const actions: readonly Action[] = [
   newDesign,
+  newFromHand,
   newFromDemo,
   open,
   save,

@@ -19,6 +19,7 @@ import { setView, useView } from '../state/view';
 import { goToEntry } from '../worksheets/go-to-entry';
 import { Comparison } from './comparison';
 import { demos } from './demos';
+import { Start } from './start';
 
 const close = () => setView({ dialog: null });
 
@@ -28,6 +29,7 @@ export function Dialogs() {
   return (
     <>
       {dialog?.kind === 'discard' && <Discard go={dialog.go} />}
+      {dialog?.kind === 'start' && <Start />}
       {dialog?.kind === 'demos' && <Demos />}
       {dialog?.kind === 'to-heed' && <AllToHeed />}
       {dialog?.kind === 'comparison' && <Comparison />}

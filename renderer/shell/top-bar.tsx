@@ -9,6 +9,7 @@ import { shortcutText } from '../actions/keys';
 import { compare } from '../actions/compare';
 import { newDesign } from '../actions/new-design';
 import { newFromDemo } from '../actions/new-from-demo';
+import { newFromHand } from '../actions/new-from-hand';
 import { open } from '../actions/open';
 import { pin } from '../actions/pin';
 import { printSheet } from '../actions/print-sheet';
@@ -27,7 +28,7 @@ import { useView } from '../state/view';
 import { MenuButton } from './menu-button';
 
 const menus = {
-  File: [newDesign, newFromDemo, open, null, save, saveAs, null, printSheet],
+  File: [newDesign, newFromHand, newFromDemo, open, null, save, saveAs, null, printSheet],
   Variants: [pin, compare, sideBySide],
   Units: [lengthUnit, wireSizes, temperatureUnit],
 };
@@ -81,7 +82,7 @@ function Title() {
           borderRadius: '3px',
           border: '1px solid transparent',
           '&:hover': { borderColor: t.palette.divider },
-          '&:focus-within': { borderColor: 'primary.main', bgcolor: t.palette.tones.well },
+          '&:focus-within': { outline: `1px solid ${t.palette.tones.accent}`, borderColor: 'primary.main', bgcolor: t.palette.tones.well },
           '& input': { textAlign: 'center', fontSize: 15, fontWeight: 500, py: 0, '&:focus-visible': { outline: 'none' } },
         })}
       />

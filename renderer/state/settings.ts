@@ -28,14 +28,21 @@ export function settingsFrom(text: string | null, worksheets: readonly string[])
   return Object.fromEntries(Object.entries(value).filter(([key, v]) => typeof v === 'string' && choices[key]?.includes(v)));
 }
 
-/** Reads the settings, then keeps them as they change. */
-export async function startSettings(worksheets: readonly string[]): Promise<void> {
-  viewStore.setState(settingsFrom(await desktop.readSettings().catch(() => null), worksheets));
+/**
+ * Reads the settings, then keeps them as they change.
+ *
+ * @returns  Whether there were none: the program runs for the first time.
+ */
+export async function startSettings(worksheets: readonly string[]): Promise<boolean> {
+  const kept = await desktop.readSettings().catch(() => null);
+  viewStore.setState(settingsFrom(kept, worksheets));
   let written = JSON.stringify(settingsOf(viewStore.getState()));
+  if (kept === null) await desktop.writeSettings(written).catch(() => undefined);
   viewStore.subscribe((view) => {
     const text = JSON.stringify(settingsOf(view));
     if (text === written) return;
     written = text;
     void desktop.writeSettings(text).catch(() => undefined);
   });
+  return kept === null;
 }

@@ -22,6 +22,7 @@ export interface ViewState extends UnitPreferences {
   /** A choice to make before something is lost, or a list to choose from. */
   dialog:
     | { kind: 'discard'; go: () => void }
+    | { kind: 'start' }
     | { kind: 'demos' }
     | { kind: 'to-heed' }
     | { kind: 'comparison' }

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, test } from 'vitest';
 import { accessibilityFaults } from './app-page';
 import { drivenApp, titles } from './driving';
+import { textOf } from './pdf-text';
 
 const { app, headline, headlineVolts, entry, goTo, settled, openDemo, downloaded } = drivenApp();
 
@@ -57,7 +57,7 @@ describe('a demo', () => {
     await goTo('Coils');
     const turns = await entry('Turns').inputValue();
     const sheet = await downloaded(() => app.page.keyboard.press('Control+P'));
-    const text = await textOf(await sheet.path());
+    const text = await textOf(readFileSync(await sheet.path()));
     expect(text).toContain(title);
     expect(text).toContain(turns);
     expect(text).toMatch(/star/i);
@@ -179,14 +179,3 @@ for (const colorScheme of ['light', 'dark'] as const)
       expect([title, wider]).toEqual([title, false]);
     }
   });
-
-async function textOf(path: string): Promise<string> {
-  const document = await getDocument({ data: new Uint8Array(readFileSync(path)), verbosity: 0 }).promise;
-  const pages = await Promise.all(
-    Array.from({ length: document.numPages }, async (_, i) => {
-      const { items } = await (await document.getPage(i + 1)).getTextContent();
-      return items.map((item) => ('str' in item ? item.str : '')).join(' ');
-    }),
-  );
-  return pages.join('\n');
-}

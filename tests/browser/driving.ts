@@ -24,6 +24,8 @@ export function drivenApp() {
     await app.page.addInitScript(() => {
       for (const picker of ['showOpenFilePicker', 'showSaveFilePicker']) Object.defineProperty(window, picker, { value: undefined });
     });
+    // The first run asks what is in hand; afterwards it does not.
+    await app.page.getByRole('button', { name: 'Start without' }).click();
     await app.page.reload();
     await settled(app);
   });

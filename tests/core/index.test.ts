@@ -31,6 +31,7 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'evaluate',
     'expectedReadings',
     'fieldProbe',
+    'firstDesign',
     'kindDefaults',
     'limitsOf',
     'lineResistance',
