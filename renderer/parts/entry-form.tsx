@@ -5,7 +5,7 @@ import { entryAt, type Design, type FormEntry } from '../../core';
 import { valueAt } from '../path';
 import { choiceWord, quantityAt } from '../words';
 import { ChoiceInput } from './choice-input';
-import { PresetPicker, type Preset, type PresetTable } from './preset-picker';
+import { PresetPicker, rowOf, type Preset, type PresetTable } from './preset-picker';
 import { QuantityInput } from './quantity-input';
 import { SectionToggle } from './section-toggle';
 import { TextInput } from './text-input';
@@ -23,6 +23,8 @@ export interface FormEvents {
   onKind: (path: string, kind: string) => void;
   onToggle: (path: string, present: boolean) => void;
   onPreset: (preset: Preset) => void;
+  onKeep: (table: string, name: string) => void;
+  onForget: (table: string, name: string) => void;
   onFault: (path: string, message: string | null) => void;
   onSettle: () => void;
 }
@@ -45,7 +47,15 @@ export function EntryForm({ design, groups, faults, problems, ...events }: Props
           <Typography variant="h2" sx={{ pb: 0.5, mb: 0.75, borderBottom: 1, borderColor: 'divider' }}>
             {group.title}
           </Typography>
-          {group.table && <PresetPicker table={group.table} design={design} onPick={events.onPreset} />}
+          {group.table && (
+            <PresetPicker
+              table={group.table}
+              current={rowOf(group.table, design)}
+              onPick={events.onPreset}
+              onKeep={events.onKeep}
+              onForget={events.onForget}
+            />
+          )}
           {group.entries.map((path) => {
             const parent = valueAt(design, path.split('.').slice(0, -1).join('.'));
             const entry = path === 'controller' ? null : entryAt(path, design);

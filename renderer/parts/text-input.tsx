@@ -11,10 +11,12 @@ interface Props {
   problem?: string;
   onChange: (value: string) => void;
   onSettle: () => void;
+  onEnter?: () => void;
+  autoFocus?: boolean;
 }
 
 /** A name or a word. */
-export function TextInput({ path, label, meaning, value, maxLength, problem, onChange, onSettle }: Props) {
+export function TextInput({ path, label, meaning, value, maxLength, problem, onChange, onSettle, onEnter, autoFocus }: Props) {
   const id = fieldId(path);
   return (
     <FieldRow id={id} label={label} meaning={meaning} error={problem}>
@@ -24,6 +26,8 @@ export function TextInput({ path, label, meaning, value, maxLength, problem, onC
         error={problem !== undefined}
         onChange={(event) => onChange(event.target.value)}
         onBlur={onSettle}
+        onKeyDown={(event) => event.key === 'Enter' && onEnter?.()}
+        autoFocus={autoFocus}
         slotProps={{ input: { maxLength, autoComplete: 'off' } }}
         sx={[boxStyle as object, { '& input': { textAlign: 'left' } }]}
       />

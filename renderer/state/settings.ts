@@ -1,4 +1,5 @@
 import { desktop } from '../desktop';
+import { ownPresetsFrom } from './own-presets';
 import { viewStore, type ViewState } from './view';
 import { whereKept } from './where-kept';
 
@@ -25,7 +26,9 @@ export function settingsFrom(text: string | null, worksheets: readonly string[])
   }
   if (typeof value !== 'object' || value === null) return {};
   const choices: Partial<Record<string, readonly string[]>> = { ...allowed, worksheet: worksheets };
-  return Object.fromEntries(Object.entries(value).filter(([key, v]) => typeof v === 'string' && choices[key]?.includes(v)));
+  const chosen = Object.entries(value).filter(([key, v]) => typeof v === 'string' && choices[key]?.includes(v));
+  const own = 'ownPresets' in value ? { ownPresets: ownPresetsFrom(value.ownPresets) } : {};
+  return { ...Object.fromEntries(chosen), ...own };
 }
 
 /**

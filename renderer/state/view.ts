@@ -1,6 +1,7 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { UnitPreferences } from '../units';
+import type { OwnPreset } from './own-presets';
 
 export type ThemeChoice = 'system' | 'light' | 'dark';
 export type Paper = 'a4' | 'letter';
@@ -16,6 +17,8 @@ export interface ViewState extends UnitPreferences {
   theme: ThemeChoice;
   paper: Paper;
   worksheet: string;
+  /** Rows of tables that the user keeps. */
+  ownPresets: OwnPreset[];
   message: Message | null;
   /** The result whose working is open. */
   working: string | null;
@@ -37,6 +40,7 @@ export const viewStore = createStore<ViewState>(() => ({
   theme: 'system',
   paper: 'a4',
   worksheet: 'magnets',
+  ownPresets: [],
   message: null,
   working: null,
   dialog: null,

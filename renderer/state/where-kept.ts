@@ -19,6 +19,7 @@ export const whereKept = {
   theme: 'settings',
   paper: 'settings',
   worksheet: 'settings',
+  ownPresets: 'settings',
   message: 'nowhere',
   working: 'nowhere',
   dialog: 'nowhere',

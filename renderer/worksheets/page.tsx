@@ -7,12 +7,13 @@ import { ProblemList } from '../parts/problem-list';
 import { ResultList } from '../parts/result-list';
 import { Section } from '../parts/section';
 import { useUnits } from '../parts/unit-preferences';
-import { changeKind, editEntries, editEntry, setFault, settleEntry, toggleSection, useDesign } from '../state/design';
+import { changeKind, designStore, editEntries, editEntry, setFault, settleEntry, toggleSection, useDesign } from '../state/design';
+import { forgetPreset, keepPreset, type Table } from '../state/own-presets';
 import { useResults } from '../state/results';
-import { setView } from '../state/view';
+import { setView, useView } from '../state/view';
 import { told } from '../units';
 import { goToEntry } from './go-to-entry';
-import { presetTable } from './presets';
+import { ownPreset, presetTable } from './presets';
 import { worksheetFor } from './registry';
 import { stepName } from './step-name';
 import type { FigureProps, Worksheet } from './worksheet';
@@ -46,6 +47,8 @@ const events: FormEvents = {
   onToggle: (path, present) =>
     path === 'controller' && toggleSection(path, present, present ? 'charge controller added' : 'charge controller removed'),
   onPreset: (preset) => editEntries(preset.changes, preset.name),
+  onKeep: (table, name) => keepPreset(ownPreset(table as Table, name, designStore.getState().design)),
+  onForget: forgetPreset,
   onFault: setFault,
   onSettle: settleEntry,
 };
@@ -57,10 +60,12 @@ function Inputs({ worksheet }: { worksheet: Worksheet }) {
   const faults = useDesign((s) => s.faults);
   const problems = useResults((s) => s.problems);
   const units = useUnits();
-  const sizes = units.wire;
+  const loadKind = design.load.kind;
+  const own = useView((s) => s.ownPresets);
   const groups = useMemo(
-    () => worksheet.groups.map((g) => ({ title: g.title, entries: g.entries, table: g.preset && presetTable(g.preset, design, sizes) })),
-    [worksheet, design, sizes],
+    () =>
+      worksheet.groups.map((g) => ({ title: g.title, entries: g.entries, table: g.preset && presetTable(g.preset, loadKind, own, units) })),
+    [worksheet, loadKind, own, units],
   );
   return (
     <Box component="form" aria-label="Entries" onSubmit={(event) => event.preventDefault()}>

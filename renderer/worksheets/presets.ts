@@ -1,15 +1,49 @@
-import { awgGauges, batteryPresets, diodePresets, magnetGrades, metricGauges, type Design } from '../../core';
+import { awgGauges, batteryPresets, diodePresets, magnetGrades, magnetSizes, metricGauges, type Design } from '../../core';
 import type { Preset, PresetTable } from '../parts/preset-picker';
-import type { EntryGroup } from './worksheet';
+import { valueAt } from '../path';
+import type { OwnPreset, Table } from '../state/own-presets';
+import { entryText, entryUnit, type UnitPreferences } from '../units';
 
-type Table = NonNullable<EntryGroup['preset']>;
+interface TableMaker {
+  label: string;
+  /** What a row of the user's own keeps. */
+  paths: string[];
+  presets: (units: UnitPreferences) => Preset[];
+  /** The kind of load it is for. */
+  load?: Design['load']['kind'];
+}
 
 /** Rows of each table as the entries they fill. A grade fills in its least remanence: what the buyer can count on. */
-const tables: Record<Table, (design: Design, sizes: 'metric' | 'awg') => PresetTable | undefined> = {
-  grade: () => ({ label: 'Grade', presets: grades }),
-  wire: (_design, sizes) => ({ label: 'Wire size', presets: sizes === 'awg' ? awg : metric }),
-  diode: () => ({ label: 'Kind of diode', presets: diodes }),
-  battery: ({ load }) => (load.kind === 'battery' ? { label: 'Kind of battery', presets: batteries } : undefined),
+const tables: Record<Table, TableMaker> = {
+  magnet: {
+    label: 'Magnet size',
+    paths: ['magnets.shape'],
+    presets: (units) => magnetSizes.map((shape) => ({ name: sizeOf(shape, units), changes: { 'magnets.shape': shape } })),
+  },
+  grade: {
+    label: 'Grade',
+    paths: [
+      'magnets.grade',
+      'magnets.remanence',
+      'magnets.remanenceTempCoefficient',
+      'magnets.intrinsicCoercivity',
+      'magnets.recoilPermeability',
+      'magnets.maxTemperature',
+    ],
+    presets: () => grades,
+  },
+  wire: {
+    label: 'Wire size',
+    paths: ['winding.wire.metal', 'winding.wire.conductorDiameter', 'winding.wire.overallDiameter'],
+    presets: ({ wire }) => (wire === 'awg' ? awg : metric),
+  },
+  diode: { label: 'Kind of diode', paths: ['rectifier.diode.threshold', 'rectifier.diode.slope'], presets: () => diodes },
+  battery: {
+    label: 'Kind of battery',
+    paths: ['load.chemistry', 'load.voltage', 'load.resistance', 'load.capacity'],
+    presets: () => batteries,
+    load: 'battery',
+  },
 };
 
 const grades: Preset[] = magnetGrades.map((grade) => ({
@@ -45,6 +79,29 @@ const batteries: Preset[] = [1, 2, 4].flatMap((inSeries) =>
   })),
 );
 
-export function presetTable(table: Table, design: Design, sizes: 'metric' | 'awg'): PresetTable | undefined {
-  return tables[table](design, sizes);
+/** As in "46 × 30 × 10 mm", "⌀ 30 × 10 mm". */
+function sizeOf(shape: Design['magnets']['shape'], units: UnitPreferences): string {
+  const { kind, ...sides } = shape;
+  const text = Object.values(sides)
+    .map((side) => entryText(side, 'length', units))
+    .join(' × ');
+  return `${kind === 'cylinder' ? '⌀ ' : ''}${text} ${entryUnit('length', units)}`;
+}
+
+/** A table with the user's own rows; none where the design has not what it is of. */
+export function presetTable(
+  id: Table,
+  loadKind: Design['load']['kind'],
+  own: readonly OwnPreset[],
+  units: UnitPreferences,
+): PresetTable | undefined {
+  const { label, presets, load } = tables[id];
+  if (load && load !== loadKind) return undefined;
+  return { id, label, presets: presets(units), own: own.filter((preset) => preset.table === id) };
+}
+
+/** The design's present entries as a row of the user's own. */
+export function ownPreset(table: Table, name: string, design: Design): OwnPreset {
+  const values = tables[table].paths.map((path) => [path, valueAt(design, path)] as const);
+  return { table, name, changes: Object.fromEntries(values.filter(([, value]) => value !== undefined)) };
 }

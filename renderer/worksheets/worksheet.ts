@@ -2,6 +2,7 @@ import type { ComponentType } from 'react';
 import type { Design, Results } from '../../core';
 import type { Chart } from '../drawing/chart';
 import type { OtherChart } from '../drawing/overlay';
+import type { Table } from '../state/own-presets';
 import type { Variant } from '../state/results';
 
 export interface EntryGroup {
@@ -11,7 +12,7 @@ export interface EntryGroup {
   /** Paths that may be left empty. */
   optional?: string[];
   /** A table to pick a group of entries from. */
-  preset?: 'grade' | 'wire' | 'diode' | 'battery';
+  preset?: Table;
 }
 
 export interface FigureProps {

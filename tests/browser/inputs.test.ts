@@ -82,3 +82,25 @@ test('a complaint of two entries about each other speaks the user’s units', as
     .getByText(/radius of [\d.]+ in; received 2 in/)
     .waitFor();
 });
+
+test('numbers that are in no table are kept under a name, found again in another design and after a restart, and forgotten', async () => {
+  await goTo('Wire and fit');
+  await entry('Conductor diameter').fill('1.33');
+  await app.page.getByRole('button', { name: 'Keep these numbers: Wire size' }).click();
+  await entry('Keep them as').fill('from the shed');
+  await entry('Keep them as').press('Enter');
+  const size = app.page.getByRole('combobox', { name: 'Wire size' });
+  await size.getByRole('option', { name: 'from the shed' }).waitFor({ state: 'attached' });
+  app.page.on('dialog', (dialog) => void dialog.accept());
+  await app.page.reload();
+  await settled();
+  await size.waitFor();
+  if (await app.page.getByRole('button', { name: 'Discard it' }).isVisible())
+    await app.page.getByRole('button', { name: 'Discard it' }).click();
+  expect(await number('Conductor diameter')).toBe(1.6);
+  await size.selectOption('from the shed');
+  expect(await number('Conductor diameter')).toBe(1.33);
+  await app.page.getByRole('button', { name: 'Forget “from the shed”' }).click();
+  expect(await size.getByRole('option', { name: 'from the shed' }).count()).toBe(0);
+  expect(app.complaints).toEqual([]);
+});

@@ -36,6 +36,7 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'limitsOf',
     'lineResistance',
     'magnetGrades',
+    'magnetSizes',
     'marks',
     'metricGauges',
     'netlistOf',

@@ -8,6 +8,7 @@ export const magnets: Worksheet = {
   groups: [
     {
       title: 'Magnet',
+      preset: 'magnet',
       entries: [
         'magnets.shape',
         'magnets.shape.radial',
