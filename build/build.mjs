@@ -49,7 +49,7 @@ function renderer() {
 
 /** The entry, all it imports at once, and the solver's worker. [kB gz] */
 function firstLoad(output) {
-  const wanted = new Set(output.filter((part) => part.isEntry || /worker.*\.js$/.test(part.fileName)));
+  const wanted = new Set(output.filter((part) => part.isEntry || /solver\.worker/.test(part.fileName)));
   for (const { imports = [] } of wanted) for (const name of imports) wanted.add(output.find((part) => part.fileName === name));
   return [...wanted].reduce((sum, part) => sum + kilobytes(part.code ?? part.source), 0);
 }

@@ -2,6 +2,7 @@ import Box from '@mui/material/Box';
 import { useTheme } from '@mui/material/styles';
 import { useMemo, type ReactNode } from 'react';
 import type { Drawing } from '../../core';
+import { Handles, type Handle } from './handles';
 import { usePanZoom } from './pan-zoom';
 import { Plate, Tool } from './plate';
 import { Strokes } from './strokes';
@@ -16,10 +17,13 @@ interface DrawingPlateProps {
   /** Black on white in any theme, as it comes out of the printer. */
   paper?: boolean;
   note?: ReactNode;
+  handles?: readonly Handle[];
+  onDrag?: (path: string, value: number) => void;
+  onSettle?: () => void;
 }
 
 /** A drawing of the core on screen, to be magnified and moved. */
-export function DrawingPlate({ drawing, description, height = 460, paper = false, note }: DrawingPlateProps) {
+export function DrawingPlate({ drawing, description, height = 460, paper = false, note, handles, onDrag, onSettle }: DrawingPlateProps) {
   const { palette } = useTheme();
   const whole = useMemo(() => fitted(drawing.bounds), [drawing.bounds]);
   const { view, isMoved, magnify, reduce, reset, frame } = usePanZoom(whole);
@@ -62,6 +66,7 @@ export function DrawingPlate({ drawing, description, height = 460, paper = false
             sx={{ display: 'block', width: '100%', aspectRatio: `${whole.width} / ${whole.height}`, maxHeight: height }}
           >
             <Strokes drawing={drawing} mode={paper ? 'light' : palette.mode} />
+            {handles && onDrag && onSettle && <Handles handles={handles} onDrag={onDrag} onSettle={onSettle} />}
           </Box>
         </Box>
       </Box>

@@ -66,7 +66,7 @@ export const PresetPicker = memo(function PresetPicker({ table: { id, label, pre
       </FieldRow>
       {current < 0 && <KeepAs table={id} label={label} onKeep={(name) => onKeep(id, name)} />}
       {mine && (
-        <Button size="small" onClick={() => onForget(id, mine.name)} sx={{ py: 0, mb: 0.5 }}>
+        <Button size="small" onClick={() => onForget(id, mine.name)} sx={{ py: 0, px: 0.5, ml: -0.5, mb: 0.5 }}>
           Forget “{mine.name}”
         </Button>
       )}
@@ -79,7 +79,12 @@ function KeepAs({ table, label, onKeep }: { table: string; label: string; onKeep
   const [name, setName] = useState<string | null>(null);
   if (name === null)
     return (
-      <Button size="small" onClick={() => setName('')} sx={{ py: 0, mb: 0.5 }} aria-label={`Keep these numbers: ${label}`}>
+      <Button
+        size="small"
+        onClick={() => setName('')}
+        sx={{ py: 0, px: 0.5, ml: -0.5, mb: 0.5 }}
+        aria-label={`Keep these numbers: ${label}`}
+      >
         Keep these numbers…
       </Button>
     );
@@ -100,10 +105,10 @@ function KeepAs({ table, label, onKeep }: { table: string; label: string; onKeep
         onSettle={nothing}
         onEnter={keep}
       />
-      <Button size="small" onClick={keep} disabled={name.trim() === ''} sx={{ py: 0, mb: 0.5 }}>
+      <Button size="small" onClick={keep} disabled={name.trim() === ''} sx={{ py: 0, px: 0.5, ml: -0.5, mb: 0.5 }}>
         Keep
       </Button>
-      <Button size="small" onClick={() => setName(null)} sx={{ py: 0, mb: 0.5 }}>
+      <Button size="small" onClick={() => setName(null)} sx={{ py: 0, px: 0.5, ml: -0.5, mb: 0.5 }}>
         Cancel
       </Button>
     </>

@@ -104,3 +104,22 @@ test('numbers that are in no table are kept under a name, found again in another
   expect(await size.getByRole('option', { name: 'from the shed' }).count()).toBe(0);
   expect(app.complaints).toEqual([]);
 });
+
+test('a radius is dragged in the drawing in steps of a tenth of a millimetre, as one step to undo', async () => {
+  await openDemo(/cabin/i);
+  await goTo('Coils');
+  const handle = await app.page.locator('[data-handle="winding.layout.holeOuterRadius"]').boundingBox();
+  if (!handle) throw new Error('no handle');
+  const [x, y] = [handle.x + handle.width / 2, handle.y + handle.height / 2];
+  await app.page.mouse.move(x, y);
+  await app.page.mouse.down();
+  await app.page.mouse.move(x + 9, y, { steps: 4 });
+  await app.page.mouse.up();
+  await settled();
+  const after = await number('Hole ends at');
+  expect(after).toBeGreaterThan(150);
+  expect(after * 10).toBeCloseTo(Math.round(after * 10), 6);
+  await app.page.getByRole('button', { name: `Undo hole ends at 150 mm → ${after} mm` }).click();
+  expect(await number('Hole ends at')).toBe(150);
+  expect(app.complaints).toEqual([]);
+});

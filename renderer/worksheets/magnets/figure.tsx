@@ -7,6 +7,7 @@ import { LineChart } from '../../drawing/line-chart';
 import { Column, Plates } from '../../drawing/plate';
 import { useUnits } from '../../parts/unit-preferences';
 import { format } from '../../units';
+import { dragging, gapHandles, pitchHandles } from '../handles';
 import type { FigureProps } from '../worksheet';
 
 export function Figure({ design, results }: FigureProps) {
@@ -22,11 +23,18 @@ export function Figure({ design, results }: FigureProps) {
           drawing={section}
           description={`The machine cut along the pitch circle and laid flat; gap ${format(results.gap.length, 'length', units)}`}
           height={300}
+          handles={gapHandles(design, results)}
+          {...dragging}
         />
         <LineChart chart={profile} />
       </Column>
       <Column>
-        <DrawingPlate drawing={plan} description={`${design.discs.poles} magnets and ${results.coils.count} coils seen along the axle`} />
+        <DrawingPlate
+          drawing={plan}
+          description={`${design.discs.poles} magnets and ${results.coils.count} coils seen along the axle`}
+          handles={pitchHandles(design)}
+          {...dragging}
+        />
         <Harmonics
           title="Harmonics of the field"
           orders={harmonics.map((_, h) => 2 * h + 1)}

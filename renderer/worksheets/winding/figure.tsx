@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { coilDrawing, connectionDrawing, planDrawing } from '../../../core';
 import { DrawingPlate } from '../../drawing/drawing-plate';
 import { Plates, Wide } from '../../drawing/plate';
+import { coilHandles, dragging } from '../handles';
 import type { FigureProps } from '../worksheet';
 
 export function Figure({ design, results }: FigureProps) {
@@ -14,6 +15,8 @@ export function Figure({ design, results }: FigureProps) {
       <DrawingPlate
         drawing={plan}
         description={`${results.coils.count} coils in ${phases} phases in their places; numbers and phase letters stand outside them`}
+        handles={coilHandles(design)}
+        {...dragging}
       />
       <DrawingPlate drawing={coil} description="One coil with its sizes, sense of winding, start and finish" />
       <Wide>
