@@ -15,9 +15,24 @@ import { Navigation } from './shell/navigation';
 import { StatusLine } from './shell/status-line';
 import { TopBar } from './shell/top-bar';
 import { useView } from './state/view';
-import { themeFor } from './theme';
+import { NARROW, themeFor } from './theme';
 import { Page } from './worksheets/page';
 import { worksheets } from './worksheets/registry';
+
+/** Where there is little room, as at 200 %, the page scrolls as a whole and its parts stand below one another. */
+const frame = {
+  display: 'grid',
+  gridTemplateColumns: 'minmax(0, 1fr)',
+  gridTemplateRows: 'auto auto minmax(0, 1fr) auto',
+  height: '100vh',
+  [NARROW]: { height: 'auto' },
+};
+const middle = {
+  display: 'grid',
+  gridTemplateColumns: '196px minmax(0, 1fr)',
+  minHeight: 0,
+  [NARROW]: { gridTemplateColumns: 'minmax(0, 1fr)' },
+};
 
 export function App() {
   const choice = useView((s) => s.theme);
@@ -35,10 +50,10 @@ export function App() {
     <ThemeProvider theme={theme}>
       <CssBaseline enableColorScheme />
       <UnitProvider value={units}>
-        <Box sx={{ display: 'grid', gridTemplateRows: 'auto auto minmax(0, 1fr) auto', height: '100vh' }}>
+        <Box sx={frame}>
           <TopBar />
           <HeadlineStrip />
-          <Box sx={{ display: 'grid', gridTemplateColumns: '196px minmax(0, 1fr)', minHeight: 0 }}>
+          <Box sx={middle}>
             <Navigation />
             {worksheet && <Page key={worksheet.id} worksheet={worksheet} />}
           </Box>

@@ -33,6 +33,9 @@ const tones = {
   },
 } as const;
 
+/** Little room: a small window, or a large one at 200 %. */
+export const NARROW = '@media (max-width: 900px)';
+
 export type Tones = (typeof tones)[keyof typeof tones];
 
 declare module '@mui/material/styles' {

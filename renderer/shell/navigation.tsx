@@ -2,6 +2,7 @@ import Box from '@mui/material/Box';
 import ButtonBase from '@mui/material/ButtonBase';
 import { useResults, type ResultsState } from '../state/results';
 import { setView, useView } from '../state/view';
+import { NARROW } from '../theme';
 import { worksheetFor, worksheets } from '../worksheets/registry';
 
 const tones = { danger: 'error.main', warning: 'warning.main', note: null } as const;
@@ -21,7 +22,17 @@ export function Navigation() {
   const current = useView((s) => s.worksheet);
   const severities = useResults(gravest).split(' ') as (keyof typeof tones)[];
   return (
-    <Box component="nav" aria-label="Worksheets" sx={{ borderRight: 1, borderColor: 'divider', py: 1, overflowY: 'auto' }}>
+    <Box
+      component="nav"
+      aria-label="Worksheets"
+      sx={{
+        borderRight: 1,
+        borderColor: 'divider',
+        py: 1,
+        overflowY: 'auto',
+        [NARROW]: { display: 'flex', flexWrap: 'wrap', py: 0, borderRight: 0, borderBottom: 1, borderColor: 'divider' },
+      }}
+    >
       {worksheets.map(({ id, title }, i) => {
         const severity = severities[i] ?? 'note';
         const tone = tones[severity];
@@ -36,6 +47,7 @@ export function Navigation() {
               justifyContent: 'space-between',
               px: 1.75,
               height: 34,
+              [NARROW]: { width: 'auto', gap: 1 },
               fontSize: 13.5,
               textAlign: 'left',
               borderLeft: '3px solid transparent',

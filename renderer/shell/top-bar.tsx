@@ -25,6 +25,7 @@ import { DarkIcon, LightIcon, PrintIcon, RedoIcon, SystemIcon, UndoIcon } from '
 import { editEntry, isUnsaved, settleEntry, useDesign } from '../state/design';
 import { useResults } from '../state/results';
 import { useView } from '../state/view';
+import { NARROW } from '../theme';
 import { MenuButton } from './menu-button';
 
 const menus = {
@@ -45,6 +46,7 @@ export function TopBar() {
         gap: 0.5,
         px: 1.5,
         height: 44,
+        [NARROW]: { flexWrap: 'wrap', height: 'auto', py: 0.5 },
         borderBottom: 1,
         borderColor: 'divider',
         bgcolor: 'background.paper',
@@ -57,6 +59,7 @@ export function TopBar() {
       <IconAction action={undo} Icon={UndoIcon} />
       <IconAction action={redo} Icon={RedoIcon} />
       <Title />
+      <Box sx={{ display: 'none', flex: 1, [NARROW]: { display: 'block' } }} />
       <IconAction action={printSheet} Icon={PrintIcon} />
       <IconAction action={theme} Icon={themeIcons[themeChoice]} />
     </Box>
@@ -69,7 +72,18 @@ function Title() {
   const file = useDesign((s) => s.file);
   const unsaved = useDesign(isUnsaved);
   return (
-    <Box sx={{ flex: 1, display: 'flex', alignItems: 'center', justifyContent: 'center', gap: 1.25, minWidth: 0, px: 2 }}>
+    <Box
+      sx={{
+        flex: 1,
+        display: 'flex',
+        alignItems: 'center',
+        justifyContent: 'center',
+        gap: 1.25,
+        minWidth: 0,
+        px: 2,
+        [NARROW]: { flex: '1 0 100%', order: 1 },
+      }}
+    >
       <InputBase
         value={title}
         onChange={(event) => editEntry('title', event.target.value, () => 'title', true)}

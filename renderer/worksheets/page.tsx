@@ -11,6 +11,7 @@ import { changeKind, designStore, editEntries, editEntry, setFault, settleEntry,
 import { forgetPreset, keepPreset, type Table } from '../state/own-presets';
 import { useResults } from '../state/results';
 import { setView, useView } from '../state/view';
+import { NARROW } from '../theme';
 import { told } from '../units';
 import { goToEntry } from './go-to-entry';
 import { ownPreset, presetTable } from './presets';
@@ -32,7 +33,14 @@ export function Page({ worksheet }: { worksheet: Worksheet }) {
         </Typography>
       </Box>
       <Problems />
-      <Box sx={{ display: 'grid', gridTemplateColumns: groups.length ? '332px minmax(0, 1fr)' : 'minmax(0, 1fr)', columnGap: 3 }}>
+      <Box
+        sx={{
+          display: 'grid',
+          gridTemplateColumns: groups.length ? '332px minmax(0, 1fr)' : 'minmax(0, 1fr)',
+          columnGap: 3,
+          [NARROW]: { gridTemplateColumns: 'minmax(0, 1fr)' },
+        }}
+      >
         {groups.length > 0 && <Inputs worksheet={worksheet} />}
         <Answers worksheet={worksheet} />
       </Box>

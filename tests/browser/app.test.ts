@@ -175,7 +175,12 @@ for (const colorScheme of ['light', 'dark'] as const)
     for (const title of titles) {
       await goTo(title);
       expect([title, await accessibilityFaults(app.page)]).toEqual([title, []]);
-      const wider = await app.page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);
-      expect([title, wider]).toEqual([title, false]);
+      // 1280 by 800, and the same window at 200 %.
+      for (const zoom of [1, 2]) {
+        await app.page.setViewportSize({ width: 1280 / zoom, height: 800 / zoom });
+        const wider = await app.page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);
+        expect([title, zoom, wider]).toEqual([title, zoom, false]);
+      }
+      await app.page.setViewportSize({ width: 1400, height: 900 });
     }
   });

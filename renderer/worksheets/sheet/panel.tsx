@@ -11,6 +11,7 @@ import { Section } from '../../parts/section';
 import { TextInput } from '../../parts/text-input';
 import { editEntry, settleEntry } from '../../state/design';
 import { setView, useView, type Paper } from '../../state/view';
+import { NARROW } from '../../theme';
 import { quantityAt } from '../../words';
 import type { FigureProps } from '../worksheet';
 import { Preview } from './preview';
@@ -20,7 +21,14 @@ export function Panel({ design, results }: FigureProps) {
   const paper = useView((s) => s.paper);
   const paperId = fieldId('paper');
   return (
-    <Box sx={{ display: 'grid', gridTemplateColumns: '332px minmax(0, 860px)', columnGap: 3 }}>
+    <Box
+      sx={{
+        display: 'grid',
+        gridTemplateColumns: '332px minmax(0, 860px)',
+        columnGap: 3,
+        [NARROW]: { gridTemplateColumns: 'minmax(0, 1fr)' },
+      }}
+    >
       <Section title="Paper">
         <Box sx={{ pt: 1 }}>
           <TextInput
