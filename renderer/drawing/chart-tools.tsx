@@ -16,22 +16,26 @@ export function ChartTools({ chart, frame }: { chart: Chart; frame: RefObject<HT
   };
   return (
     <>
-      <TryTool words="Copy CSV" title={chart.title} act={() => navigator.clipboard.writeText(csvOf(chart, units)).then(() => 'Copied')} />
-      <TryTool words="SVG" title={chart.title} act={() => save('svg')} />
-      <TryTool words="PNG" title={chart.title} act={() => save('png')} />
+      <TryTool
+        words="CSV"
+        does={`copy the numbers of ${chart.title}`}
+        act={() => navigator.clipboard.writeText(csvOf(chart, units)).then(() => 'Copied')}
+      />
+      <TryTool words="SVG" does={`save ${chart.title}`} act={() => save('svg')} />
+      <TryTool words="PNG" does={`save ${chart.title}`} act={() => save('png')} />
     </>
   );
 }
 
 /** A tool that says for a moment what came of it. */
-function TryTool({ words, title, act }: { words: string; title: string; act: () => Promise<string | null> }) {
+function TryTool({ words, does, act }: { words: string; does: string; act: () => Promise<string | null> }) {
   const [outcome, setOutcome] = useState<string | null>(null);
   const perform = async () => {
     setOutcome(await act().catch(() => 'Could not'));
     setTimeout(() => setOutcome(null), 2000);
   };
   return (
-    <Tool label={`${outcome ?? words}: ${title}`} onClick={() => void perform()}>
+    <Tool label={`${outcome ?? words}: ${does}`} onClick={() => void perform()}>
       <span role="status">{outcome ?? words}</span>
     </Tool>
   );

@@ -38,7 +38,7 @@ const THIRDS = {
 function waveChart({ stages, emf }: Results): Chart {
   const { angle, phase, line } = stages.emf.waveform;
   return {
-    title: 'Open-circuit volts at 1000 rpm',
+    title: 'No-load volts, 1000 rpm',
     x: { label: 'Electrical angle', kind: 'angle', values: [...angle, 2 * Math.PI] },
     y: { label: 'Volts', kind: 'voltage' },
     series: [
@@ -67,7 +67,7 @@ function dcCharts(results: Results): [Chart, Chart, Chart] {
       limits,
     },
     {
-      title: 'Amps into the load and in a phase',
+      title: 'Amps, load and phase',
       x,
       y: { label: 'Amps', kind: 'current', fromZero: true },
       series: [
@@ -77,7 +77,7 @@ function dcCharts(results: Results): [Chart, Chart, Chart] {
       limits,
     },
     {
-      title: 'Watts at the shaft and into the load',
+      title: 'Watts, shaft and load',
       x,
       y: { label: 'Watts', kind: 'power', fromZero: true },
       series: [

@@ -28,7 +28,7 @@ const windLimits = ({ cutIn, rated }: Results) => [
 
 function powerChart(_design: Design, results: Results): Chart {
   return {
-    title: 'Power at the shaft and into the load',
+    title: 'Power, shaft and load',
     x: windAxis(results),
     y: { label: 'Power', kind: 'power', fromZero: true },
     series: [
@@ -52,7 +52,7 @@ function speedChart(_design: Design, results: Results): Chart {
 function ratioChart({ turbine, site }: Design, results: Results): Chart {
   const { best, runawayRatio } = turbineStage(turbine, site);
   return {
-    title: 'Tip-speed ratio the load holds the wheel to',
+    title: 'Tip-speed ratio under load',
     x: windAxis(results),
     y: { label: 'Tip-speed ratio', kind: 'ratio', fromZero: true },
     series: [{ label: 'Tip-speed ratio', values: results.match.map((p) => p.tipSpeedRatio) }],
