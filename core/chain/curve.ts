@@ -1,120 +1,117 @@
-import { dcSideOf } from '../charging/loads';
-import { trackerPoint, type TrackerWindow } from '../charging/tracker';
-import type { Design } from '../design/schema';
-import { cutInSpeed, pathThreshold } from '../rectifier/open-circuit';
-import { steadyState, type DcSide, type Source, type SteadyState } from '../rectifier/steady-state';
-import { wheelPower } from '../turbine/wind';
-import type { TurbineResult } from '../turbine/stage';
-import { operatingPoint, type Electrical, type Plant } from './operating-point';
+import { refined, type Mix } from '../numeric/refine';
+import type { LoadPoint } from '../turbine/match';
+import { FLATTEST } from './operating-point';
+import type { Responder, Response } from './responder';
 import type { CurvePoint } from './results';
 
-const POINTS = 60;
-/** Speeds crowd towards cut-in, where the curve bends. */
-const CROWDING = 1.6;
+/** Places on the curve: before current flows and from there on. */
+const IDLE = 11;
+const DRAWING = 49;
+/** Every so many places the curve is worked out, and in the middle between, whatever it looks like. */
+const STRIDE = 8;
+/**
+ * A place foretold better than this is not looked at more closely: its surroundings are then known to about a tenth of it. Power as a share of what the
+ * shaft takes there and a little of what it takes at the top; temperature as a share of it in °C, and in kelvin.
+ */
+const NEAR = { power: 5e-3, littleOfTop: 2e-2, volts: 2e-3, rise: 0.02, temperature: 0.5 };
+/** Between two places the wheel meets the load at so many straight pieces. */
+const PIECES = 2;
 
-/** How the load answers at a speed. `limited` says that a maximum-power controller takes less than the wheel could give. */
-export interface Response {
-  point: CurvePoint;
-  limited: boolean;
+/** The generator on its load over the shaft's speed. */
+export interface LoadCurve {
+  /** At some sixty speeds, rising. */
+  responses: Response[];
+  /** Read off at any speed. [rad/s] */
+  at: (speed: number) => Response;
+  /** Shaft power at speeds close enough to go straight between them. */
+  load: LoadPoint[];
 }
 
-/** Where to start looking: best from a neighbouring speed. */
-export interface Guess {
-  temperature: number;
-  volts: number;
+/** Places over a range of speeds in which the curve is smooth. */
+interface Range {
+  count: number;
+  speedAt: (place: number) => number;
+  placeAt: (speed: number) => number;
 }
 
-export type Responder = (speed: number, guess: Guess) => Response;
-
-/** The machine on its load, as a function of speed. */
-export function responderOf(plant: Plant, load: Design['load'], controller: Design['controller'], turbine: TurbineResult): Responder {
-  const side = dcSideOf(load);
-  if (side)
-    return (speed, guess) => ({ point: operatingPoint(plant, speed, fixed(plant, side, speed), guess.temperature), limited: false });
-  if (load.kind !== 'tracker' || !controller)
-    return (speed, guess) => ({ point: operatingPoint(plant, speed, openEnded(plant, speed), guess.temperature), limited: false });
-  const window: TrackerWindow = {
-    minVolts: controller.minInputVoltage,
-    maxVolts: controller.maxInputVoltage,
-    maxAmps: controller.maxInputCurrent,
-    maxWatts: Math.min(controller.maxPower, controller.maxChargeCurrent * controller.batteryVoltage),
-  };
-  return (speed, guess) => {
-    let limited = false;
-    let start: number[] | undefined;
-    let volts = guess.volts;
-    const wanted = bestPower(turbine, speed) - plant.eddyLoss(speed) - plant.bearingLoss(speed);
-    const drive = (source: Source): Electrical => {
-      const open = openVolts(plant, source, speed);
-      const draw = (v: number) => {
-        const state = steadyState(source, plant.bridge, { emf: v, resistance: plant.dcCableResistance }, speed, start);
-        start = state.start;
-        return { state, dcAmps: state.dcAmps, dcWatts: v * state.dcAmps, shaftWatts: state.emfWatts };
-      };
-      const found = trackerPoint(draw, open, wanted, window, volts);
-      if (!found) return openEnded(plant, speed)(source);
-      volts = found.volts;
-      limited = found.limited;
-      return { state: found.drawn.state, load: { emf: volts, resistance: 0 } };
-    };
-    return { point: operatingPoint(plant, speed, drive, guess.temperature), limited };
-  };
-}
-
-/** Speed at which the load begins to draw, undefined for a load that never does. */
-export function loadCutIn(plant: Plant, load: Design['load'], controller: Design['controller']): number | undefined {
-  const side = dcSideOf(load);
-  const emf = side ? side.emf : load.kind === 'tracker' ? controller?.minInputVoltage : undefined;
-  return emf === undefined ? undefined : cutInSpeed(plant.sourceAt(plant.airTemperature), plant.bridge, emf);
-}
-
-/** The curve against speed, from near standstill to `top`. [rad/s] */
-export function loadCurve(respond: Responder, cutIn: number | undefined, top: number, airTemperature: number): Response[] {
-  const from = cutIn !== undefined && cutIn < 0.9 * top ? cutIn : 0;
-  const idle = from > 0 ? 6 : 0;
-  const speeds = Array.from({ length: POINTS }, (_, i) =>
-    i < idle
-      ? (from * (i + 0.5)) / idle
-      : from + (top - from) * ((i - idle + (from > 0 ? 0 : 0.5)) / (POINTS - 1 - idle + (from > 0 ? 0 : 0.5))) ** CROWDING,
-  );
-  let before = { speed: 0, temperature: airTemperature };
-  let last = before;
-  let ratio = 0;
-  return speeds.map((speed) => {
-    const rise =
-      last.speed > before.speed ? ((last.temperature - before.temperature) / (last.speed - before.speed)) * (speed - last.speed) : 0;
-    const response = respond(speed, { temperature: last.temperature + rise, volts: ratio * speed });
-    before = last;
-    last = { speed, temperature: response.point.coilTemperature };
-    ratio = response.point.dcVolts / speed;
-    return response;
+/**
+ * The curve from near standstill to `top`. [rad/s] From cut-in on the places lie as the squares of whole numbers: above a threshold currents grow like
+ * powers of the square root of what speed goes beyond it, so that they are smooth there.
+ */
+export function loadCurve(respond: Responder, cutIn: number | undefined, top: number): LoadCurve {
+  if (cutIn === undefined || cutIn >= 0.9 * top) return over(respond, evenly(IDLE + DRAWING, top));
+  const idle = over(respond, evenly(IDLE, cutIn));
+  const drawing = over(respond, {
+    count: DRAWING,
+    speedAt: (place) => cutIn + (top - cutIn) * (place / (DRAWING - 1)) ** 2,
+    placeAt: (speed) => (DRAWING - 1) * Math.sqrt((speed - cutIn) / (top - cutIn)),
   });
-}
-
-function fixed(plant: Plant, load: DcSide, speed: number): (source: Source) => Electrical {
-  const dc = { emf: load.emf, resistance: load.resistance + plant.dcCableResistance };
-  let start: number[] | undefined;
-  return (source) => {
-    const state = steadyState(source, plant.bridge, dc, speed, start);
-    start = state.start;
-    return { state, load };
+  return {
+    responses: [...idle.responses, ...drawing.responses],
+    load: [...idle.load, ...drawing.load],
+    at: (speed) => (speed < cutIn ? idle : drawing).at(speed),
   };
 }
 
-/** No DC current: in a delta the circulating current still flows. The volts are those a meter with a reservoir would show. */
-function openEnded(plant: Plant, speed: number): (source: Source) => Electrical {
-  return (source) => {
-    const volts = openVolts(plant, source, speed);
-    const state: SteadyState = steadyState(source, plant.bridge, { emf: 2 * volts + 1, resistance: 0 }, speed);
-    return { state, load: { emf: volts, resistance: 0 } };
+const evenly = (count: number, top: number): Range => ({
+  count,
+  speedAt: (place) => (top * (place + 0.5)) / count,
+  placeAt: (speed) => (speed * count) / top - 0.5,
+});
+
+function over(respond: Responder, { count, speedAt, placeAt }: Range): LoadCurve {
+  let most = 0;
+  const { at, part } = refined<Response>(count, STRIDE, {
+    work: (place, guess) => {
+      const response = respond(speedAt(place), guess);
+      most = Math.max(most, response.point.shaftWatts);
+      return response;
+    },
+    mix: mixed,
+    far: ({ point: guess }, { point }) => {
+      const watts = NEAR.power * (point.shaftWatts + NEAR.littleOfTop * most);
+      const kelvin = NEAR.temperature + NEAR.rise * Math.abs(point.coilTemperature);
+      return (
+        Math.abs(guess.dcWatts - point.dcWatts) > watts ||
+        Math.abs(guess.shaftWatts - point.shaftWatts) > watts ||
+        Math.abs(guess.dcVolts - point.dcVolts) > NEAR.volts * point.dcVolts ||
+        Math.abs(guess.coilTemperature - point.coilTemperature) > kelvin
+      );
+    },
+    possible: ({ point }) => POWERS.every((key) => point[key] >= 0),
+  });
+  const steps = PIECES * (count - 1);
+  return {
+    responses: Array.from({ length: count }, (_, place) => at(place)),
+    load: Array.from({ length: steps + 1 }, (_, i) => ({ speed: speedAt(i / PIECES), shaftWatts: part(i / PIECES, shaftWatts) })),
+    at: (speed) => at(Math.min(count - 1, Math.max(0, placeAt(speed)))),
   };
 }
 
-function openVolts(plant: Plant, source: Source, speed: number): number {
-  return Math.max(0, plant.openPeak * speed - pathThreshold(source, plant.bridge));
-}
+const shaftWatts: Mix<Response, number> = (responses, weights) => {
+  let sum = 0;
+  for (let i = 0; i < responses.length; i++) sum += weights[i] * responses[i].point.shaftWatts;
+  return sum;
+};
 
-/** Shaft power at this speed of the wheel at its best tip-speed ratio. */
-function bestPower({ wheel, best }: TurbineResult, speed: number): number {
-  return wheelPower(wheel, (speed * wheel.radius) / best.tipSpeedRatio, speed);
-}
+/** None of these can be negative. */
+const POWERS = ['dcAmps', 'dcWatts', 'copperLoss', 'diodeLoss', 'cableLoss', 'eddyLoss', 'bearingLoss'] as const;
+
+/** Responses added up by weights: losses then add up to the shaft's power as they did in each. */
+const mixed: Mix<Response, Response> = (responses, weights) => {
+  const [first] = responses;
+  const point: CurvePoint = { ...first.point };
+  for (const key of Object.keys(point) as (keyof CurvePoint)[]) {
+    point[key] = 0;
+    for (let i = 0; i < responses.length; i++) point[key] += weights[i] * responses[i].point[key];
+  }
+  const start = first.start.map(() => 0);
+  const settling = { temperature: 0, slope: 0 };
+  for (let i = 0; i < responses.length; i++) {
+    for (let k = 0; k < start.length; k++) start[k] += weights[i] * responses[i].start[k];
+    settling.temperature += weights[i] * responses[i].settling.temperature;
+    settling.slope += weights[i] * responses[i].settling.slope;
+  }
+  settling.slope = Math.min(settling.slope, FLATTEST);
+  return { point, limited: responses.every(({ limited }) => limited), start, settling };
+};

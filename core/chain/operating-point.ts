@@ -26,30 +26,48 @@ export interface Electrical {
 }
 
 /** By how much the temperature may differ from the one its losses lead to. [K] */
-export const SETTLED = 0.4;
+export const SETTLED = 0.3;
 const MOST_ROUNDS = 25;
+/** Change, per kelvin, of what a temperature lacks to the one its losses lead to; −1 where losses do not care, flatter where hot copper loses more. */
+const INDIFFERENT = -1;
+export const FLATTEST = -0.3;
+
+/** What is expected at a speed, and what was found there. */
+export interface Settling {
+  /** [°C] */
+  temperature: number;
+  /** Of the lack of temperature over temperature. [K/K] */
+  slope: number;
+}
 
 /**
  * The one loop between copper loss and copper temperature.
  *
  * `drive` works out the electrical side for a source; it is asked again until the temperature it was given is the one its losses lead to (secant
- * steps, because with hot copper either less or more may be lost). `guess` is best the temperature at a neighbouring speed.
+ * steps, because with hot copper either less or more may be lost). `guess` is best what was found at neighbouring speeds.
  */
-export function operatingPoint(plant: Plant, speed: number, drive: (source: Source) => Electrical, guess: number): CurvePoint {
+export function operatingPoint(
+  plant: Plant,
+  speed: number,
+  drive: (source: Source) => Electrical,
+  guess: Settling = { temperature: plant.airTemperature, slope: INDIFFERENT },
+): { point: CurvePoint; state: SteadyState; settling: Settling } {
   const eddy = plant.eddyLoss(speed);
-  let temperature = guess;
-  let before: { temperature: number; excess: number } | undefined;
+  const sane = (temperature: number) => Math.min(HOTTEST, Math.max(plant.airTemperature, temperature));
+  let temperature = sane(guess.temperature);
+  let { slope } = guess;
+  let before: { temperature: number; lack: number } | undefined;
   let electrical = drive(plant.sourceAt(temperature));
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const excess = plant.settle(electrical.state.copperLoss + eddy, speed) - temperature;
-    if (Math.abs(excess) < SETTLED) break;
-    const slope = before ? (excess - before.excess) / (temperature - before.temperature) : -1;
-    before = { temperature, excess };
-    temperature = Math.min(HOTTEST, Math.max(plant.airTemperature, temperature - excess / Math.min(slope, -0.3)));
+    const lack = plant.settle(electrical.state.copperLoss + eddy, speed) - temperature;
+    if (before) slope = Math.min((lack - before.lack) / (temperature - before.temperature), FLATTEST);
+    if (Math.abs(lack) < SETTLED) break;
+    before = { temperature, lack };
+    temperature = sane(temperature - lack / slope);
     if (temperature === before.temperature) break;
     electrical = drive(plant.sourceAt(temperature));
   }
-  return curvePoint(plant, speed, electrical, temperature, eddy);
+  return { point: curvePoint(plant, speed, electrical, temperature, eddy), state: electrical.state, settling: { temperature, slope } };
 }
 
 function curvePoint(plant: Plant, speed: number, { state, load }: Electrical, coilTemperature: number, eddyLoss: number): CurvePoint {

@@ -22,9 +22,10 @@ import { windingStage } from '../winding/stage';
 import { wireStage } from '../wire/stage';
 import { temperatureFactor } from '../wire/resistance';
 import { brakingOf } from './brake';
-import { loadCurve, loadCutIn, responderOf } from './curve';
+import { loadCurve } from './curve';
 import { matchAt, matchCurve, pointAt, topWind } from './matching';
 import { plantOf } from './plant';
+import { loadCutIn, responderOf } from './responder';
 import type { MatchPoint, Results } from './results';
 import { shortedMagnets } from './shorted-magnets';
 import { createStageCache, type StageCache } from './stage-cache';
@@ -66,10 +67,10 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
   const speedTop = (wheel.runawayRatio * windTop) / wheel.wheel.radius;
   const electrical = [magnets, discs, winding, surroundings, rectifier, cable, load, controller, turbine, site.airDensity];
   const cutIn = loadCutIn(plant, load, controller);
-  const responses = cache('curve', [electrical, speedTop], () => loadCurve(respond, cutIn, speedTop, surroundings.airTemperature));
-  const match = matchCurve(wheel, responses, cutIn, windTop);
-  const ratedMatch = matchAt(wheel, responses, cutIn, site.ratedWind);
-  const ratedPoint = pointAt(respond, responses, ratedMatch.rpm);
+  const loaded = cache('curve', [electrical, speedTop], () => loadCurve(respond, cutIn, speedTop));
+  const match = matchCurve(wheel, loaded, cutIn, windTop);
+  const ratedMatch = matchAt(wheel, loaded, cutIn, site.ratedWind);
+  const ratedPoint = pointAt(respond, loaded, ratedMatch.rpm);
 
   const source = plant.sourceAt(surroundings.airTemperature);
   const dcPeak = plant.openPeak;
@@ -150,7 +151,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
       rpm: cutIn === undefined ? null : (cutIn * 60) / (2 * Math.PI),
       wind: cutIn === undefined ? null : reached(cutIn),
     },
-    curve: responses.map(({ point }) => point),
+    curve: loaded.responses.map(({ point }) => point),
     match,
     rated: {
       wind: site.ratedWind,

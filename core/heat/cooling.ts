@@ -53,8 +53,8 @@ export function coolingConductance(cooling: Cooling, speed: number, temperature:
   return area / (1 / film + skinResistance);
 }
 
-/** Past this copper is no winding any more; a machine that would settle higher has run away thermally. [°C] */
-export const HOTTEST = 1000;
+/** Past this no covering is left and copper is no winding any more; a machine that would settle higher burns out. [°C] */
+export const HOTTEST = 400;
 
 /**
  * Temperature at which a steady loss settles.

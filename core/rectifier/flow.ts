@@ -133,12 +133,9 @@ export function flowOf(topology: Topology, drive: Drive) {
   let behind: Level[] = [];
   let ahead: Level[] = [];
 
-  /** The first guard to fail from `began` on, −1 when the mode holds to the end. */
+  /** The first guard to fail between `began`, where all hold and are looked at in `behind`, and `to`; −1 when none does. */
   const failureIn = (mode: Mode, free: Float64Array, began: number, to: number) => {
     const { count } = mode.guards;
-    guardLevels(mode, free, began, began, behind);
-    const already = worst(behind, count);
-    if (already >= 0) return { guard: already, angle: began, slope: 0 };
     let angle = began;
     while (angle < to) {
       const next = Math.min(angle + Math.min(STEP, Math.max(angle - began, FIRST_LOOK * STEP)), to);
@@ -169,30 +166,41 @@ export function flowOf(topology: Topology, drive: Drive) {
     let currents = onto(mode, start);
     let derivative = unity(m);
     let angle = from;
+    // A start a little different comes to the last event by so much later, and left it with this slope.
+    let event: { later: Float64Array; slope: Float64Array } | undefined;
     for (let events = 0; events < MOST_EVENTS; events++) {
       const began = angle;
       const free = freeOf(mode, currents, began);
+      guardLevels(mode, free, began, began, behind);
+      const already = worst(behind, mode.guards.count);
+      if (already >= 0) {
+        mode = modeFor(mode.space.guards[already].next);
+        currents = onto(mode, currents);
+        continue;
+      }
+      if (event) {
+        const after = currentsAt(mode, free, began, began).slope;
+        for (let c = 0; c < m; c++) for (let i = 0; i < m; i++) derivative[i * m + c] += (event.slope[i] - after[i]) * event.later[c];
+        event = undefined;
+      }
       const failure = failureIn(mode, free, began, to);
       angle = failure.angle;
       const passed = currentsAt(mode, free, began, angle);
-      currents = passed.value;
       const modal = passedDerivative(mode, derivative, angle - began);
       derivative = inCurrents(mode, modal);
+      currents = passed.value;
       if (angle > began) stretches.push({ mode, from: began, to: angle, free });
       if (failure.guard < 0) break;
-      const next = modeFor(mode.space.guards[failure.guard].next);
-      currents = onto(next, currents);
       if (failure.slope < 0) {
-        // A start a little different comes to the event a little earlier or later.
-        const after = currentsAt(next, freeOf(next, currents, angle), angle, angle).slope;
-        for (let c = 0; c < m; c++) {
-          let change = 0;
-          for (let j = 0; j < mode.count; j++) change += mode.guards.free[failure.guard * mode.count + j] * modal[j * m + c];
-          const shift = -change / failure.slope;
-          for (let i = 0; i < m; i++) derivative[i * m + c] += (passed.slope[i] - after[i]) * shift;
+        const later = new Float64Array(m);
+        for (let j = 0; j < mode.count; j++) {
+          const share = -mode.guards.free[failure.guard * mode.count + j] / failure.slope;
+          for (let c = 0; c < m; c++) later[c] += share * modal[j * m + c];
         }
+        event = { later, slope: passed.slope };
       }
-      mode = next;
+      mode = modeFor(mode.space.guards[failure.guard].next);
+      currents = onto(mode, currents);
     }
     return { end: currents, derivative, stretches };
   };

@@ -1,7 +1,7 @@
 import type { Passage } from './flow';
 import type { PeriodSymmetry } from './symmetry';
 
-const CONVERGED = 1e-8;
+const CONVERGED = 1e-7;
 const MOST_ROUNDS = 400;
 /** Where Newton's step does not lessen what is left to this share, the flow itself takes over: it never leads away. */
 const LESS = 0.5;

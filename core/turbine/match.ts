@@ -1,5 +1,6 @@
+import { crossing } from '../numeric/crossing';
 import type { TurbineResult } from './stage';
-import { wheelPower, type Wheel } from './wind';
+import { wheelPower, windPower, type Wheel } from './wind';
 
 /** One point of the generator's own curve as the turbine sees it. */
 export interface LoadPoint {
@@ -24,29 +25,32 @@ const MOST_DOUBLINGS = 20;
  * @param wheel  Wheel. [m, kg/m³, -]
  * @param wind   [m/s]
  * @param load   Generator's curve, speeds rising from near zero; straight between points. [rad/s, W]
+ * @param most   So many are looked for, all unless said. [-]
  * @returns      Balances, rising. [rad/s] Stable where a faster shaft is braked.
  *
- * Source    equilibrium of two torques, sign change and bisection.
+ * Source    equilibrium of two torques; sign change and false position.
  * Checked   tests/core/turbine/match.test.ts
  */
-export function balances(wheel: Wheel, wind: number, load: readonly LoadPoint[]): Balance[] {
+export function balances({ radius, airDensity, coefficient }: Wheel, wind: number, load: readonly LoadPoint[], most = Infinity): Balance[] {
   const found: Balance[] = [];
+  const passing = wind > 0 ? windPower(wind, radius, airDensity) : 0;
+  const perSpeed = wind > 0 ? radius / wind : 0;
+  let before = passing * coefficient(load[0].speed * perSpeed) - load[0].shaftWatts;
   for (let i = 1; i < load.length; i++) {
     const a = load[i - 1];
     const b = load[i];
     const surplus = (share: number) =>
-      wheelPower(wheel, wind, a.speed + share * (b.speed - a.speed)) - (a.shaftWatts + share * (b.shaftWatts - a.shaftWatts));
-    for (let part = 0; part < PARTS; part++) {
-      let low = part / PARTS;
-      let high = (part + 1) / PARTS;
-      const before = surplus(low);
-      if (before > 0 === surplus(high) > 0) continue;
-      for (let k = 0; k < HALVINGS; k++) {
-        const middle = (low + high) / 2;
-        if (surplus(middle) > 0 === before > 0) low = middle;
-        else high = middle;
+      passing * coefficient((a.speed + share * (b.speed - a.speed)) * perSpeed) - (a.shaftWatts + share * (b.shaftWatts - a.shaftWatts));
+    for (let part = 1; part <= PARTS; part++) {
+      const here = surplus(part / PARTS);
+      if (here > 0 !== before > 0) {
+        const [low, high] = [(part - 1) / PARTS, part / PARTS];
+        const stable = before > 0;
+        const share = stable ? crossing((x) => -surplus(x), low, high) : crossing(surplus, low, high);
+        found.push({ speed: a.speed + share * (b.speed - a.speed), stable });
+        if (found.length === most) return found;
       }
-      found.push({ speed: a.speed + low * (b.speed - a.speed), stable: before > 0 });
+      before = here;
     }
   }
   return found;

@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { sheetPdf, solve, turbineStage } from '../../core/index';
-import { loadCurve, loadCutIn, responderOf } from '../../core/chain/curve';
+import { loadCurve } from '../../core/chain/curve';
 import { matchCurve, topWind } from '../../core/chain/matching';
 import { plantOf } from '../../core/chain/plant';
+import { loadCutIn, responderOf } from '../../core/chain/responder';
 import { demo } from './demo';
 
 /** 60 speeds of the generator, and the wheel with it in 40 winds; everything before that given. */
@@ -16,7 +17,7 @@ function curves(name: string) {
     const plant = plantOf(design, stages.field, stages.winding, stages.wire, stages.emf);
     const cutIn = loadCutIn(plant, design.load, design.controller);
     const respond = responderOf(plant, design.load, design.controller, wheel);
-    const curve = loadCurve(respond, cutIn, (wheel.runawayRatio * top) / wheel.wheel.radius, design.surroundings.airTemperature);
+    const curve = loadCurve(respond, cutIn, (wheel.runawayRatio * top) / wheel.wheel.radius);
     return matchCurve(wheel, curve, cutIn, top);
   };
 }
