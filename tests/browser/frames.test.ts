@@ -5,8 +5,8 @@ const { app, entry, goTo, openDemo, settled } = drivenApp();
 
 const FRAME = 1000 / 60; // ms
 const SECONDS = 3;
-/** Past this an update is felt to lag. [ms] */
-const LAG = 100;
+/** What a median must keep to even on a machine that is busy with other things. [ms] */
+const BUSY = 60;
 
 declare const scheduler: { postTask<T>(task: () => T, options: { priority: 'user-blocking' }): Promise<T> };
 
@@ -108,6 +108,6 @@ for (const { worksheet, label, id } of [
         `95 % within ${(times[Math.floor(0.95 * times.length)] ?? NaN).toFixed(1)} ms, worst ${worst.toFixed(1)} ms; medians: ${split}`,
     );
     expect(times.length).toBeGreaterThan(20);
-    expect(typical).toBeLessThan(LAG);
+    expect(typical).toBeLessThan(BUSY);
     expect(app.complaints).toEqual([]);
   });

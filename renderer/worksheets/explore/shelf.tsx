@@ -1,15 +1,10 @@
 import Button from '@mui/material/Button';
-import IconButton from '@mui/material/IconButton';
 import InputBase from '@mui/material/InputBase';
 import NativeSelect from '@mui/material/NativeSelect';
-import Table from '@mui/material/Table';
-import TableBody from '@mui/material/TableBody';
-import TableCell from '@mui/material/TableCell';
-import TableHead from '@mui/material/TableHead';
-import TableRow from '@mui/material/TableRow';
 import type { Quantity, Reel } from '../../../core';
 import { boxStyle } from '../../parts/box-style';
-import { AddIcon, RemoveIcon } from '../../parts/icons';
+import { EditableTable, type EditableColumn } from '../../parts/editable-table';
+import { AddIcon } from '../../parts/icons';
 import { QuantityCell } from '../../parts/quantity-cell';
 import { Section } from '../../parts/section';
 import { useUnits } from '../../parts/unit-preferences';
@@ -40,84 +35,66 @@ export function Shelf({ reels }: { reels: Reel[] }) {
     edit((list) => [...list, { label: `Reel ${list.length + 1}`, metal, conductorDiameter, overallDiameter, mass: 5 }]);
     settleEntry();
   };
+  const words: EditableColumn<Reel>[] = [
+    {
+      head: 'Reel',
+      cell: (reel, i) => (
+        <InputBase
+          value={reel.label}
+          onChange={(event) => change(i, { label: event.target.value })}
+          onBlur={settleEntry}
+          slotProps={{ input: { 'aria-label': `Name of reel ${i + 1}`, maxLength: 80 } }}
+          sx={[boxStyle as object, { minWidth: 150, '& input': { textAlign: 'left' } }]}
+        />
+      ),
+    },
+    {
+      head: 'Metal',
+      cell: (reel, i) => (
+        <NativeSelect
+          value={reel.metal}
+          disableUnderline
+          inputProps={{ 'aria-label': `Metal of ${reel.label}` }}
+          onChange={(event) => {
+            change(i, { metal: event.target.value as Reel['metal'] });
+            settleEntry();
+          }}
+          sx={boxStyle}
+        >
+          <option value="copper">{choiceWord('copper')}</option>
+          <option value="aluminium">{choiceWord('aluminium')}</option>
+        </NativeSelect>
+      ),
+    },
+  ];
+  const numbers = columns.map(({ key, quantity, range, optional }): EditableColumn<Reel> => {
+    const unit = entryUnit(quantity.unit, units);
+    return {
+      head: unit ? `${quantity.label}, ${unit}` : quantity.label,
+      align: 'right',
+      cell: (reel, i) => (
+        <QuantityCell
+          name={`${quantity.label} of ${reel.label}`}
+          quantity={quantity}
+          range={range}
+          optional={optional}
+          value={reel[key]}
+          onChange={(value) => change(i, { [key]: value })}
+          fault={faults[`shelf[${i}].${key}`]}
+          onFault={(message) => setFault(`shelf[${i}].${key}`, message)}
+          onSettle={settleEntry}
+        />
+      ),
+    };
+  });
+  const remove = (i: number) => {
+    edit((list) => list.filter((_, j) => j !== i));
+    settleEntry();
+  };
   return (
     <Section title="Reels in hand">
       {reels.length > 0 && (
-        <Table size="small" sx={{ maxWidth: 860 }}>
-          <TableHead>
-            <TableRow>
-              <TableCell>Reel</TableCell>
-              <TableCell>Metal</TableCell>
-              {columns.map(({ key, quantity }) => {
-                const unit = entryUnit(quantity.unit, units);
-                return (
-                  <TableCell key={key} align="right">
-                    {quantity.label}
-                    {unit && `, ${unit}`}
-                  </TableCell>
-                );
-              })}
-              <TableCell component="td" />
-            </TableRow>
-          </TableHead>
-          <TableBody>
-            {reels.map((reel, i) => (
-              <TableRow key={i}>
-                <TableCell>
-                  <InputBase
-                    value={reel.label}
-                    onChange={(event) => change(i, { label: event.target.value })}
-                    onBlur={settleEntry}
-                    slotProps={{ input: { 'aria-label': `Name of reel ${i + 1}`, maxLength: 80 } }}
-                    sx={[boxStyle as object, { minWidth: 150, '& input': { textAlign: 'left' } }]}
-                  />
-                </TableCell>
-                <TableCell>
-                  <NativeSelect
-                    value={reel.metal}
-                    disableUnderline
-                    inputProps={{ 'aria-label': `Metal of ${reel.label}` }}
-                    onChange={(event) => {
-                      change(i, { metal: event.target.value as Reel['metal'] });
-                      settleEntry();
-                    }}
-                    sx={boxStyle}
-                  >
-                    <option value="copper">{choiceWord('copper')}</option>
-                    <option value="aluminium">{choiceWord('aluminium')}</option>
-                  </NativeSelect>
-                </TableCell>
-                {columns.map(({ key, quantity, range, optional }) => (
-                  <TableCell key={key}>
-                    <QuantityCell
-                      name={`${quantity.label} of ${reel.label}`}
-                      quantity={quantity}
-                      range={range}
-                      optional={optional}
-                      value={reel[key]}
-                      onChange={(value) => change(i, { [key]: value })}
-                      fault={faults[`shelf[${i}].${key}`]}
-                      onFault={(message) => setFault(`shelf[${i}].${key}`, message)}
-                      onSettle={settleEntry}
-                    />
-                  </TableCell>
-                ))}
-                <TableCell>
-                  <IconButton
-                    size="small"
-                    aria-label={`Remove ${reel.label}`}
-                    onClick={() => {
-                      edit((list) => list.filter((_, j) => j !== i));
-                      settleEntry();
-                    }}
-                  >
-                    <RemoveIcon />
-                  </IconButton>
-                </TableCell>
-              </TableRow>
-            ))}
-          </TableBody>
-        </Table>
+        <EditableTable columns={[...words, ...numbers]} rows={reels} nameOf={({ label }) => label} onRemove={remove} maxWidth={860} />
       )}
       <Button startIcon={<AddIcon />} onClick={add} sx={{ mt: 1 }}>
         Add a reel

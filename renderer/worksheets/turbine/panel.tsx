@@ -1,13 +1,8 @@
 import Box from '@mui/material/Box';
 import Button from '@mui/material/Button';
-import IconButton from '@mui/material/IconButton';
-import Table from '@mui/material/Table';
-import TableBody from '@mui/material/TableBody';
-import TableCell from '@mui/material/TableCell';
-import TableHead from '@mui/material/TableHead';
-import TableRow from '@mui/material/TableRow';
 import type { Quantity } from '../../../core';
-import { AddIcon, RemoveIcon } from '../../parts/icons';
+import { EditableTable } from '../../parts/editable-table';
+import { AddIcon } from '../../parts/icons';
 import { QuantityCell } from '../../parts/quantity-cell';
 import { Section } from '../../parts/section';
 import { editEntry, editList, setFault, settleEntry, useDesign } from '../../state/design';
@@ -49,48 +44,29 @@ export function Panel() {
     <Section title={quantityAt('turbine.curve').label}>
       {points ? (
         <>
-          <Table size="small" sx={{ maxWidth: 420 }}>
-            <TableHead>
-              <TableRow>
-                {columns.map(({ quantity }) => (
-                  <TableCell key={quantity.label} align="right">
-                    {quantity.label}
-                  </TableCell>
-                ))}
-                <TableCell component="td" />
-              </TableRow>
-            </TableHead>
-            <TableBody>
-              {points.map((point, i) => (
-                <TableRow key={i}>
-                  {columns.map(({ quantity, range }, j) => (
-                    <TableCell key={quantity.label}>
-                      <QuantityCell
-                        name={`${quantity.label} of point ${i + 1}`}
-                        quantity={quantity}
-                        range={range}
-                        value={point[j]}
-                        onChange={(value) => edit((list) => list.map((p, k) => (k === i ? changed(p, j, value ?? 0) : p)))}
-                        fault={faults[`turbine.curve[${i}][${j}]`]}
-                        onFault={(message) => setFault(`turbine.curve[${i}][${j}]`, message)}
-                        onSettle={settleEntry}
-                      />
-                    </TableCell>
-                  ))}
-                  <TableCell>
-                    <IconButton
-                      size="small"
-                      aria-label={`Remove point ${i + 1}`}
-                      disabled={points.length <= FEWEST}
-                      onClick={() => act((list) => list.filter((_, k) => k !== i))}
-                    >
-                      <RemoveIcon />
-                    </IconButton>
-                  </TableCell>
-                </TableRow>
-              ))}
-            </TableBody>
-          </Table>
+          <EditableTable
+            columns={columns.map(({ quantity, range }, j) => ({
+              head: quantity.label,
+              align: 'right' as const,
+              cell: (point: Point, i: number) => (
+                <QuantityCell
+                  name={`${quantity.label} of point ${i + 1}`}
+                  quantity={quantity}
+                  range={range}
+                  value={point[j]}
+                  onChange={(value) => edit((list) => list.map((p, k) => (k === i ? changed(p, j, value ?? 0) : p)))}
+                  fault={faults[`turbine.curve[${i}][${j}]`]}
+                  onFault={(message) => setFault(`turbine.curve[${i}][${j}]`, message)}
+                  onSettle={settleEntry}
+                />
+              ),
+            }))}
+            rows={points}
+            nameOf={(_, i) => `point ${i + 1}`}
+            onRemove={(i) => act((list) => list.filter((_, k) => k !== i))}
+            fewest={FEWEST}
+            maxWidth={420}
+          />
           <Button startIcon={<AddIcon />} onClick={() => add()} sx={{ mt: 1 }}>
             Add a point
           </Button>
