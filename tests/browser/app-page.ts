@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -15,8 +15,13 @@ export interface AppPage {
   host: ServedHost;
 }
 
-/** One browser for the file; for each test a new host, a new data folder and a new profile, so that no test finds another's work. */
-export function freshApp(): AppPage {
+/**
+ * One browser for the file; for each test a new host, a new data folder and a new profile, so that no test finds another's work.
+ *
+ * @param settings  As if the program had run before and kept these; without them it is the first run, and asks what is in hand.
+ * @param prepare   Done to the page before it loads anything.
+ */
+export function freshApp({ settings, prepare }: { settings?: object; prepare?: (page: Page) => Promise<unknown> } = {}): AppPage {
   const app = {} as AppPage;
   let browser: Browser;
   let context: BrowserContext;
@@ -27,10 +32,12 @@ export function freshApp(): AppPage {
   afterAll(() => browser.close());
   beforeEach(async () => {
     data = mkdtempSync(path.join(tmpdir(), 'gapwright-data-'));
+    if (settings) writeFileSync(path.join(data, 'settings.json'), JSON.stringify(settings));
     app.host = await servedApp(data);
     context = await browser.newContext({ locale: 'en-US', viewport: { width: 1400, height: 900 }, acceptDownloads: true });
     app.page = await context.newPage();
     app.complaints = complaintsOf(app.page, new URL(app.host.address).origin);
+    await prepare?.(app.page);
     await app.page.goto(app.host.address);
   });
   afterEach(async () => {

@@ -143,8 +143,9 @@ test('a bench reading is judged as soon as it is entered', async () => {
 });
 
 test('readings pasted with one coil open name that coil, and one step takes them out again', async () => {
+  await goTo('Bench');
   await app.page.getByRole('button', { name: 'Paste readings…' }).click();
-  const rows = Array.from({ length: 9 }, (_, k) => `coil;${k + 1};20;${k === 3 ? 'OL' : '0,13'}`);
+  const rows = Array.from({ length: 9 }, (_, k) => `coil;${k + 1};20;${k === 3 ? 'OL' : '0,028'}`);
   await app.page
     .getByRole('textbox', { name: 'Readings as text' })
     .fill(['on;number;temperature C;ohms', ...rows, 'coil;x;20;1'].join('\n'));

@@ -1,4 +1,4 @@
-import type { Download } from 'playwright-core';
+import type { Download, Page } from 'playwright-core';
 import { beforeEach } from 'vitest';
 import { type AppPage, freshApp } from './app-page';
 
@@ -16,19 +16,19 @@ export const titles = [
 ];
 
 /** A fresh app for each test, driven by menus that a test can follow: without the pickers that a browser shows outside the page. */
-export function drivenApp() {
-  const app = freshApp();
-  beforeEach(async () => {
-    // Listening from the start: asked for only with the key press, the browser may open its own chooser first.
-    app.page.on('filechooser', () => undefined);
-    await app.page.addInitScript(() => {
-      for (const picker of ['showOpenFilePicker', 'showSaveFilePicker']) Object.defineProperty(window, picker, { value: undefined });
-    });
-    // The first run asks what is in hand; afterwards it does not.
-    await app.page.getByRole('button', { name: 'Start without' }).click();
-    await app.page.reload();
-    await settled(app);
+export function drivenApp(prepare?: (page: Page) => Promise<unknown>) {
+  const app = freshApp({
+    settings: {},
+    prepare: async (page) => {
+      // Listening from the start: asked for only with the key press, the browser may open its own chooser first.
+      page.on('filechooser', () => undefined);
+      await page.addInitScript(() => {
+        for (const picker of ['showOpenFilePicker', 'showSaveFilePicker']) Object.defineProperty(window, picker, { value: undefined });
+      });
+      await prepare?.(page);
+    },
   });
+  beforeEach(() => settled(app));
 
   const headline = () => app.page.getByTestId('headline');
   return {

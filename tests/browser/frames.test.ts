@@ -1,7 +1,24 @@
-import { beforeEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { drivenApp } from './driving';
 
-const { app, entry, goTo, openDemo, settled } = drivenApp();
+/** Notes when a design goes to the solver and when its answer comes. */
+const { app, entry, goTo, openDemo, settled } = drivenApp((page) =>
+  page.addInitScript(() => {
+    const at = { sent: 0, answered: 0 };
+    Object.assign(window, { solverAt: at });
+    const Own = window.Worker;
+    window.Worker = class extends Own {
+      constructor(...args: ConstructorParameters<typeof Worker>) {
+        super(...args);
+        this.addEventListener('message', () => (at.answered = performance.now()));
+      }
+      override postMessage(message: unknown) {
+        at.sent = performance.now();
+        super.postMessage(message);
+      }
+    };
+  }),
+);
 
 const FRAME = 1000 / 60; // ms
 const SECONDS = 3;
@@ -26,27 +43,6 @@ const parts = ['sent', 'computed', 'rendered', 'painted'] as const;
 const total = (update: Update) => parts.reduce((sum, part) => sum + update[part], 0);
 const sorted = (values: number[]) => values.sort((a, b) => a - b);
 const median = (values: number[]) => sorted(values)[values.length >> 1] ?? NaN;
-
-beforeEach(async () => {
-  // Notes when a design goes to the solver and when its answer comes.
-  await app.page.addInitScript(() => {
-    const at = { sent: 0, answered: 0 };
-    Object.assign(window, { solverAt: at });
-    const Own = window.Worker;
-    window.Worker = class extends Own {
-      constructor(...args: ConstructorParameters<typeof Worker>) {
-        super(...args);
-        this.addEventListener('message', () => (at.answered = performance.now()));
-      }
-      override postMessage(message: unknown) {
-        at.sent = performance.now();
-        super.postMessage(message);
-      }
-    };
-  });
-  await app.page.reload();
-  await settled();
-});
 
 /** Steps an entry by its own arrow keys, each as soon as the one before is painted, and times every one. */
 function scrub(id: string, milliseconds: number): Promise<Update[]> {

@@ -3,7 +3,9 @@ import { expect, test } from 'vitest';
 import { freshApp } from './app-page';
 import { textOf } from './pdf-text';
 
-const app = freshApp();
+const app = freshApp({
+  prepare: (page) => page.addInitScript(() => Object.defineProperty(window, 'showSaveFilePicker', { value: undefined })),
+});
 
 /** What has the focus: its accessible name as far as labels and words give it, and whether it shows. */
 function focused(): Promise<{ name: string; isVisible: boolean }> {
@@ -33,10 +35,6 @@ const settled = () => app.page.getByTestId('headline').and(app.page.locator('[ar
 
 test('from nothing to a printed sheet without a mouse', async () => {
   const { page, complaints } = app;
-  await page.addInitScript(() => Object.defineProperty(window, 'showSaveFilePicker', { value: undefined }));
-  await page.reload();
-  await settled();
-  await page.keyboard.press('Alt+H');
   await page.getByRole('dialog', { name: 'What have you got?' }).waitFor();
   await tabTo(/^How many/);
   await page.keyboard.press('Control+A');
