@@ -23,7 +23,7 @@ const { app, entry, goTo, openDemo, settled } = drivenApp((page) =>
 const FRAME = 1000 / 60; // ms
 const SECONDS = 3;
 /** What a median must keep to even on a machine that is busy with other things. [ms] */
-const BUSY = 60;
+const BUSY = 100;
 
 declare const scheduler: { postTask<T>(task: () => T, options: { priority: 'user-blocking' }): Promise<T> };
 
@@ -44,10 +44,10 @@ const total = (update: Update) => parts.reduce((sum, part) => sum + update[part]
 const sorted = (values: number[]) => values.sort((a, b) => a - b);
 const median = (values: number[]) => sorted(values)[values.length >> 1] ?? NaN;
 
-/** Steps an entry by its own arrow keys, each as soon as the one before is painted, and times every one. */
-function scrub(id: string, milliseconds: number): Promise<Update[]> {
+/** Steps an entry by its own arrow keys, always on to a value not met before, each as soon as the one before is painted, and times every one. */
+function scrub(id: string, altKey: boolean, milliseconds: number): Promise<Update[]> {
   return app.page.evaluate(
-    async ({ id, milliseconds }) => {
+    async ({ id, altKey, milliseconds }) => {
       const { solverAt } = window as unknown as { solverAt: { sent: number; answered: number } };
       const box = document.getElementById(id) as HTMLInputElement;
       const strip = document.querySelector('[data-testid="headline"]') as HTMLElement;
@@ -67,12 +67,10 @@ function scrub(id: string, milliseconds: number): Promise<Update[]> {
         });
       const updates: { sent: number; computed: number; rendered: number; painted: number }[] = [];
       const end = performance.now() + milliseconds;
-      let up = true;
-      for (let n = 0; performance.now() < end; n++) {
-        if (n % 10 === 9) up = !up;
+      while (performance.now() < end) {
         const done = answered(strip.textContent);
         const began = performance.now();
-        box.dispatchEvent(new KeyboardEvent('keydown', { key: up ? 'ArrowUp' : 'ArrowDown', bubbles: true, cancelable: true }));
+        box.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowUp', altKey, bubbles: true, cancelable: true }));
         const rendered = await done;
         const { sent, answered: came } = solverAt;
         const shown = await frame();
@@ -81,20 +79,20 @@ function scrub(id: string, milliseconds: number): Promise<Update[]> {
       }
       return updates;
     },
-    { id, milliseconds },
+    { id, altKey, milliseconds },
   );
 }
 
-for (const { worksheet, label, id } of [
-  { worksheet: 'Magnets and gap', label: 'Running clearance', id: 'entry-discs-runningClearance' },
-  { worksheet: 'Coils', label: 'Turns', id: 'entry-winding-turns' },
+for (const { worksheet, label, id, altKey } of [
+  { worksheet: 'Magnets and gap', label: 'Running clearance', id: 'entry-discs-runningClearance', altKey: true },
+  { worksheet: 'Coils', label: 'Turns', id: 'entry-winding-turns', altKey: false },
 ])
   test(`scrubbing “${label}” for ${SECONDS} s keeps up with the screen`, async () => {
     await openDemo(/cabin/i);
     await goTo(worksheet);
     await entry(label).press('ArrowUp'); // the first edit also warms up what the later ones re-use
     await settled();
-    const updates = await scrub(id, SECONDS * 1000);
+    const updates = await scrub(id, altKey, SECONDS * 1000);
     const times = sorted(updates.map(total));
     const within = times.filter((t) => t <= FRAME).length / times.length;
     const [typical, worst] = [median(times), times.at(-1) ?? NaN];
