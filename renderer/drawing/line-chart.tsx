@@ -5,8 +5,8 @@ import type { Chart } from './chart';
 import { ChartTools } from './chart-tools';
 import { lineInk, otherMark } from './inks';
 import { overlaid, type OtherChart } from './overlay';
+import { useCalm } from './pace';
 import { Plate } from './plate';
-import { useCalm } from './use-calm';
 
 const LinePlot = lazy(() => import('./line-plot'));
 

@@ -1,6 +1,7 @@
 import Box from '@mui/material/Box';
 import Typography from '@mui/material/Typography';
 import { memo, useDeferredValue, useMemo, type ComponentType } from 'react';
+import { usePaced } from '../drawing/pace';
 import { CautionList } from '../parts/caution-list';
 import { EntryForm, type FormEvents } from '../parts/entry-form';
 import { ProblemList } from '../parts/problem-list';
@@ -93,7 +94,8 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
   const { Figure, Panel, groups, results: paths } = worksheet;
   const results = useResults((s) => s.results);
   const solvedFor = useResults((s) => s.solvedFor);
-  const drawn = { results: useDeferredValue(results), design: useDeferredValue(solvedFor) };
+  const solved = useMemo(() => (results && solvedFor ? { results, design: solvedFor } : null), [results, solvedFor]);
+  const drawn = useDeferredValue(usePaced(solved, PACE)) ?? solved;
   const baseline = useResults((s) => s.baseline);
   const against = useResults((s) => s.variants);
   if (!results || !solvedFor) return <Box sx={{ color: 'text.secondary' }}>Working it out…</Box>;
@@ -118,7 +120,7 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
           aria-label={`${worksheet.title}: drawing`}
           sx={{ m: 0, mb: 2.5, minWidth: 0, maxWidth: 1100, order: { xl: -1 } }}
         >
-          {drawn.results && drawn.design && <Drawn of={Figure} design={drawn.design} results={drawn.results} against={against} />}
+          {drawn && <Drawn of={Figure} design={drawn.design} results={drawn.results} against={against} />}
         </Box>
       </Box>
       {groups.length > 0 && Panel && <Panel design={solvedFor} results={results} against={against} />}
@@ -130,6 +132,9 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
     </Box>
   );
 }
+
+/** While numbers are dragged drawings follow ten times a second: oftener they would take the processor from the solver. [ms] */
+const PACE = 100;
 
 /** Drawings and charts follow the numbers as soon as there is time, so that neither typing nor a number waits for them. */
 const Drawn = memo(function Drawn({ of: Figure, ...props }: FigureProps & { of: ComponentType<FigureProps> }) {
