@@ -7,6 +7,7 @@ import { LineChart } from '../../drawing/line-chart';
 import { Column, Plates } from '../../drawing/plate';
 import { useUnits } from '../../parts/unit-preferences';
 import { format } from '../../units';
+import { FieldMapPlate } from './field-map-plate';
 import { dragging, gapHandles, pitchHandles } from '../handles';
 import type { FigureProps } from '../worksheet';
 
@@ -27,6 +28,7 @@ export function Figure({ design, results }: FigureProps) {
           {...dragging}
         />
         <LineChart chart={profile} />
+        <FieldMapPlate design={design} results={results} />
       </Column>
       <Column>
         <DrawingPlate

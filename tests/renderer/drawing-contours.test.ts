@@ -1,0 +1,58 @@
+import { expect, test } from 'vitest';
+import { solve } from '../../core';
+import { contours, type Grid } from '../../renderer/drawing/contours';
+import { fieldMap, fieldMapDrawing } from '../../renderer/worksheets/magnets/field-map';
+import { demo } from '../core/explore/demo';
+
+const gridOf = (value: (x: number, y: number) => number, size = 41): Grid => {
+  const at = (i: number) => (2 * i) / (size - 1) - 1;
+  const values = Array.from({ length: size * size }, (_, i) => value(at(i % size), at(Math.floor(i / size))));
+  return { rows: size, columns: size, values, place: (row, column) => [at(column), at(row)] };
+};
+
+test('the level line of a cone is one closed circle', () => {
+  const lines = contours(
+    gridOf((x, y) => Math.hypot(x, y)),
+    0.5,
+  );
+  expect(lines).toHaveLength(1);
+  const [line = []] = lines;
+  for (const [x, y] of line) expect(Math.hypot(x, y)).toBeCloseTo(0.5, 2);
+  expect(line.at(-1)).toEqual(line[0]);
+});
+
+test('the level line of a slope is one straight line from edge to edge', () => {
+  const lines = contours(
+    gridOf((x) => x),
+    0.31,
+  );
+  expect(lines).toHaveLength(1);
+  for (const [x] of lines[0] ?? []) expect(x).toBeCloseTo(0.31, 12);
+  expect(lines[0]).toHaveLength(41);
+});
+
+test('a saddle has two lines, and a plain none', () => {
+  const saddle = gridOf((x, y) => x * y + 1e-3);
+  expect(contours(saddle, 0.2)).toHaveLength(2);
+  expect(
+    contours(
+      gridOf(() => 1),
+      2,
+    ),
+  ).toEqual([]);
+});
+
+test('the map of the field has the gap’s own peak, turns round from pole to pole and has level lines within it', () => {
+  const design = demo('shed-light');
+  const results = solve(design);
+  const { innerRadius, outerRadius } = results.stages.winding;
+  const map = fieldMap(design, innerRadius, outerRadius);
+  const peak = Math.max(...map.values);
+  expect(peak).toBeGreaterThan(0.95 * results.gap.peak);
+  expect(Math.min(...map.values)).toBeCloseTo(-peak, 12);
+  const { strokes, step } = fieldMapDrawing(map, design, results);
+  const named = strokes.flatMap((stroke) => ('name' in stroke && stroke.name ? [Number.parseFloat(stroke.name)] : []));
+  expect(Math.max(...named)).toBeCloseTo(Math.floor(peak / step) * step, 6);
+  expect(named).toContain(0);
+  expect(strokes.filter(({ layer }) => layer === 'outline')).toHaveLength(2);
+});
