@@ -8,6 +8,7 @@ import { openWaiting } from './actions/open';
 import { App } from './app';
 import { startAutosave } from './state/autosave';
 import { designStore } from './state/design';
+import { startRecent } from './state/recent';
 import { startSolving } from './state/results';
 import { startSettings } from './state/settings';
 import { setView, viewStore } from './state/view';
@@ -15,6 +16,7 @@ import { worksheets } from './worksheets/registry';
 
 startSolving();
 const isFirstRun = await startSettings(worksheets.map((w) => w.id));
+startRecent();
 await startAutosave();
 startMenu();
 await openWaiting().catch(() => undefined);

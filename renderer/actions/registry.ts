@@ -5,6 +5,7 @@ import { newDesign } from './new-design';
 import { newFromDemo } from './new-from-demo';
 import { newFromHand } from './new-from-hand';
 import { open } from './open';
+import { openRecent } from './open-recent';
 import { pin } from './pin';
 import { printSheet } from './print-sheet';
 import { redo } from './redo';
@@ -21,6 +22,7 @@ export const actions: readonly Action[] = [
   newFromHand,
   newFromDemo,
   open,
+  openRecent,
   save,
   saveAs,
   printSheet,

@@ -19,6 +19,7 @@ import { setView, useView } from '../state/view';
 import { goToEntry } from '../worksheets/go-to-entry';
 import { Comparison } from './comparison';
 import { demos } from './demos';
+import { RecentDesigns } from './recent';
 import { Start } from './start';
 
 const close = () => setView({ dialog: null });
@@ -31,6 +32,11 @@ export function Dialogs() {
       {dialog?.kind === 'discard' && <Discard go={dialog.go} />}
       {dialog?.kind === 'start' && <Start />}
       {dialog?.kind === 'demos' && <Demos />}
+      {dialog?.kind === 'recent' && (
+        <Frame title="Recent designs" actions={<Button onClick={close}>Cancel</Button>}>
+          <RecentDesigns />
+        </Frame>
+      )}
       {dialog?.kind === 'to-heed' && <AllToHeed />}
       {dialog?.kind === 'comparison' && <Comparison />}
       {dialog?.kind === 'recovery' && <Recovery text={dialog.text} />}

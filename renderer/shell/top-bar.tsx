@@ -11,6 +11,7 @@ import { newDesign } from '../actions/new-design';
 import { newFromDemo } from '../actions/new-from-demo';
 import { newFromHand } from '../actions/new-from-hand';
 import { open } from '../actions/open';
+import { openRecent } from '../actions/open-recent';
 import { pin } from '../actions/pin';
 import { printSheet } from '../actions/print-sheet';
 import { redo } from '../actions/redo';
@@ -29,7 +30,7 @@ import { NARROW } from '../theme';
 import { MenuButton } from './menu-button';
 
 const menus = {
-  File: [newDesign, newFromHand, newFromDemo, open, null, save, saveAs, null, printSheet],
+  File: [newDesign, newFromHand, newFromDemo, open, openRecent, null, save, saveAs, null, printSheet],
   Variants: [pin, compare, sideBySide],
   Units: [lengthUnit, wireSizes, temperatureUnit],
 };

@@ -1,5 +1,6 @@
 import { desktop } from '../desktop';
 import { ownPresetsFrom } from './own-presets';
+import { recentFrom } from './recent';
 import { viewStore, type ViewState } from './view';
 import { whereKept } from './where-kept';
 
@@ -27,8 +28,11 @@ export function settingsFrom(text: string | null, worksheets: readonly string[])
   if (typeof value !== 'object' || value === null) return {};
   const choices: Partial<Record<string, readonly string[]>> = { ...allowed, worksheet: worksheets };
   const chosen = Object.entries(value).filter(([key, v]) => typeof v === 'string' && choices[key]?.includes(v));
-  const own = 'ownPresets' in value ? { ownPresets: ownPresetsFrom(value.ownPresets) } : {};
-  return { ...Object.fromEntries(chosen), ...own };
+  return {
+    ...Object.fromEntries(chosen),
+    ...('ownPresets' in value && { ownPresets: ownPresetsFrom(value.ownPresets) }),
+    ...('recent' in value && { recent: recentFrom(value.recent) }),
+  };
 }
 
 /**

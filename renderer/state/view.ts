@@ -2,6 +2,7 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { UnitPreferences } from '../units';
 import type { OwnPreset } from './own-presets';
+import type { RecentDesign } from './recent';
 
 export type ThemeChoice = 'system' | 'light' | 'dark';
 export type Paper = 'a4' | 'letter';
@@ -19,6 +20,8 @@ export interface ViewState extends UnitPreferences {
   worksheet: string;
   /** Rows of tables that the user keeps. */
   ownPresets: OwnPreset[];
+  /** Designs last opened or saved. */
+  recent: RecentDesign[];
   message: Message | null;
   /** The result whose working is open. */
   working: string | null;
@@ -27,6 +30,7 @@ export interface ViewState extends UnitPreferences {
     | { kind: 'discard'; go: () => void }
     | { kind: 'start' }
     | { kind: 'demos' }
+    | { kind: 'recent' }
     | { kind: 'to-heed' }
     | { kind: 'comparison' }
     | { kind: 'recovery'; text: string }
@@ -41,6 +45,7 @@ export const viewStore = createStore<ViewState>(() => ({
   paper: 'a4',
   worksheet: 'magnets',
   ownPresets: [],
+  recent: [],
   message: null,
   working: null,
   dialog: null,

@@ -20,6 +20,7 @@ export const whereKept = {
   paper: 'settings',
   worksheet: 'settings',
   ownPresets: 'settings',
+  recent: 'settings',
   message: 'nowhere',
   working: 'nowhere',
   dialog: 'nowhere',

@@ -95,6 +95,27 @@ test('a file that is no design is refused and the one on screen left alone', asy
   expect(await app.page.getByRole('textbox', { name: 'Title of the design' }).inputValue()).toBe('Untitled machine');
 });
 
+test('a design that was saved is found again after a restart', async () => {
+  await openDemo(/cabin/i);
+  await goTo('Coils');
+  await entry('Turns').fill('33');
+  await settled();
+  await downloaded(() => app.page.keyboard.press('Control+S'));
+  await app.page.getByText('Saved').waitFor();
+  await app.page.waitForTimeout(300); // the settings are on their way
+  await app.page.reload();
+  await settled();
+  await app.page.keyboard.press('Alt+R');
+  await app.page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Hill cabin/ })
+    .click();
+  await settled();
+  await goTo('Coils');
+  expect(await entry('Turns').inputValue()).toBe('33');
+  expect(app.complaints).toEqual([]);
+});
+
 test('unsaved work is offered again after the program stopped', async () => {
   await goTo('Coils');
   await entry('Turns').fill('61');

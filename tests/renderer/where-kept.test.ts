@@ -15,6 +15,7 @@ test('settings hold what is the user’s and nothing of the design', () => {
     'length',
     'ownPresets',
     'paper',
+    'recent',
     'temperature',
     'theme',
     'wire',
@@ -29,5 +30,7 @@ test('settings read back as written; what is unknown or out of place is left out
   const kept = { table: 'wire', name: 'from the shed', changes: { 'winding.wire.conductorDiameter': 0.0013 } };
   const text = JSON.stringify({ ownPresets: [kept, 7, { ...kept, table: 'rope' }, { table: 'wire', name: 'without numbers' }] });
   expect(settingsFrom(text, [])).toEqual({ ownPresets: [kept] });
+  const recent = { name: 'a.gapwright', title: 'A', text: '{}' };
+  expect(settingsFrom(JSON.stringify({ recent: [recent, { name: 'b' }, null] }), [])).toEqual({ recent: [recent] });
   for (const text of [null, '', 'no JSON', '[]', '7', 'null']) expect(settingsFrom(text, [])).toEqual({});
 });
