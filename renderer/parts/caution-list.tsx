@@ -5,6 +5,7 @@ import type { Words } from '../../core';
 import { told } from '../units';
 import { quantityAt } from '../words';
 import { DangerIcon, ErrorIcon, NoteIcon, WarningIcon } from './icons';
+import { sentence } from './sentence';
 import { useUnits } from './unit-preferences';
 
 const severities = {
@@ -35,7 +36,7 @@ export function CautionList({ cautions, onGo }: Props) {
   return (
     <Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
       {sorted.map((caution, i) => (
-        <Row key={i} severity={caution.severity} where={caution.where} text={told(caution, units)} onGo={onGo} />
+        <Row key={i} severity={caution.severity} where={caution.where} text={sentence(told(caution, units))} onGo={onGo} />
       ))}
     </Box>
   );

@@ -3,6 +3,7 @@ import type { ReactElement, ReactNode } from 'react';
 import { SymbolInText } from './mathematics';
 import './rows.css';
 import type { ScrubHandlers } from './scrub';
+import { sentence } from './sentence';
 
 interface Props {
   id: string;
@@ -42,6 +43,3 @@ export function FieldRow({ id, label, symbol, meaning, error, note, scrub, child
 }
 
 export const fieldId = (path: string) => `entry-${path.replaceAll(/[.[\]]/g, '-')}`;
-
-/** A complaint as a sentence of its own. */
-const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}${text.endsWith('.') ? '' : '.'}`;

@@ -51,6 +51,8 @@ export function Start() {
     work.current?.stop();
     setBusy(false);
   };
+  const groups = questionsOf(inHand.magnets.shape, units.wire);
+  const isAsked = groups.some(({ questions }) => questions.some(({ path }) => path === problem?.where));
   const faulty = Object.values(faults).some((message) => message !== null);
   return (
     <Dialog open onClose={close} maxWidth="md" fullWidth aria-labelledby="start-title">
@@ -67,7 +69,7 @@ export function Start() {
           onSubmit={(event) => event.preventDefault()}
           sx={{ display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(min(320px, 100%), 1fr))', columnGap: 4 }}
         >
-          {questionsOf(inHand.magnets.shape, units.wire).map(({ title, questions }) => (
+          {groups.map(({ title, questions }) => (
             <Section key={title} title={title}>
               {questions.map((question) => (
                 <Asked
@@ -84,7 +86,7 @@ export function Start() {
           ))}
         </Box>
         <Box role="status" sx={{ minHeight: 20, fontSize: 13, color: problem ? 'error.main' : 'text.secondary' }}>
-          {busy ? 'Trying numbers of magnets, thicknesses and turns…' : problem && told(problem, units)}
+          {busy ? 'Trying numbers of magnets, thicknesses and turns…' : problem && !isAsked && told(problem, units)}
         </Box>
       </DialogContent>
       <DialogActions>

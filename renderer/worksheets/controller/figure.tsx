@@ -6,11 +6,12 @@ import { LineChart } from '../../drawing/line-chart';
 import { Plates } from '../../drawing/plate';
 import { useUnits } from '../../parts/unit-preferences';
 import { format, type UnitPreferences } from '../../units';
-import type { FigureProps } from '../worksheet';
+import { overlays, type FigureProps } from '../worksheet';
 
-export function Figure({ results }: FigureProps) {
+export function Figure({ results, against }: FigureProps) {
   const units = useUnits();
   const chart = useMemo(() => chargeChart(results), [results]);
+  const others = useMemo(() => overlays(against, (v) => chargeChart(v.results)), [against]);
   return (
     <Plates of="charts">
       {results.controller.length > 0 && (
@@ -20,7 +21,7 @@ export function Figure({ results }: FigureProps) {
           note="The upright mark is the controller’s limit; only in light wind must the bar pass it."
         />
       )}
-      <LineChart chart={chart} />
+      <LineChart chart={chart} against={others} />
     </Plates>
   );
 }

@@ -5,20 +5,21 @@ import { Harmonics } from '../../drawing/harmonics';
 import { LineChart } from '../../drawing/line-chart';
 import { Plates } from '../../drawing/plate';
 import { workingRange } from '../../drawing/working-range';
-import type { FigureProps } from '../worksheet';
+import { overlays, type FigureProps } from '../worksheet';
 
-export function Figure({ design, results }: FigureProps) {
-  const wave = useMemo(() => waveChart(results), [results]);
-  const [volts, amps, watts] = useMemo(() => dcCharts(results), [results]);
+const makers: ((results: Results) => Chart)[] = [waveChart, voltsChart, ampsChart, wattsChart];
+
+export function Figure({ design, results, against }: FigureProps) {
+  const charts = useMemo(() => makers.map((chartOf) => chartOf(results)), [results]);
+  const others = useMemo(() => makers.map((chartOf) => overlays(against, (v) => chartOf(v.results))), [against]);
   const { phases, connection } = design.winding;
   const { orders, phaseEmf } = results.stages.emf;
   const sizes = useMemo(() => orders.map((_, i) => Math.hypot(phaseEmf[0]?.cos[i] ?? 0, phaseEmf[0]?.sin[i] ?? 0)), [orders, phaseEmf]);
   return (
     <Plates of="charts">
-      <LineChart chart={wave} />
-      <LineChart chart={volts} />
-      <LineChart chart={amps} />
-      <LineChart chart={watts} />
+      {charts.map((chart, i) => (
+        <LineChart key={chart.title} chart={chart} against={others[i]} />
+      ))}
       <Harmonics
         title="Harmonics of the phase volts"
         orders={orders}
@@ -50,41 +51,49 @@ function waveChart({ stages, emf }: Results): Chart {
   };
 }
 
-function dcCharts(results: Results): [Chart, Chart, Chart] {
+/** What all charts over the speed have in common, and the points of the curve they show. */
+function overSpeed(results: Results) {
   const { cutIn, rated } = results;
   const curve = workingRange(results);
-  const x = { label: 'Speed', kind: 'rpm' as const, values: curve.map((p) => p.rpm), fromZero: true };
   const limits = [
     { along: 'x' as const, at: cutIn.rpm, label: 'cut-in' },
     { along: 'x' as const, at: rated.rpm, label: 'rated' },
   ];
-  return [
-    {
-      title: 'Volts at the load',
-      x,
-      y: { label: 'DC volts', kind: 'voltage', fromZero: true },
-      series: [{ label: 'DC volts', values: curve.map((p) => p.dcVolts) }],
-      limits,
-    },
-    {
-      title: 'Amps, load and phase',
-      x,
-      y: { label: 'Amps', kind: 'current', fromZero: true },
-      series: [
-        { label: 'DC', values: curve.map((p) => p.dcAmps) },
-        { label: 'One phase, RMS', values: curve.map((p) => p.phaseAmps) },
-      ],
-      limits,
-    },
-    {
-      title: 'Watts, shaft and load',
-      x,
-      y: { label: 'Watts', kind: 'power', fromZero: true },
-      series: [
-        { label: 'Into the load', values: curve.map((p) => p.dcWatts) },
-        { label: 'At the shaft', values: curve.map((p) => p.shaftWatts) },
-      ],
-      limits,
-    },
-  ];
+  return { curve, frame: { x: { label: 'Speed', kind: 'rpm' as const, values: curve.map((p) => p.rpm), fromZero: true }, limits } };
+}
+
+function voltsChart(results: Results): Chart {
+  const { curve, frame } = overSpeed(results);
+  return {
+    ...frame,
+    title: 'Volts at the load',
+    y: { label: 'DC volts', kind: 'voltage', fromZero: true },
+    series: [{ label: 'DC volts', values: curve.map((p) => p.dcVolts) }],
+  };
+}
+
+function ampsChart(results: Results): Chart {
+  const { curve, frame } = overSpeed(results);
+  return {
+    ...frame,
+    title: 'Amps, load and phase',
+    y: { label: 'Amps', kind: 'current', fromZero: true },
+    series: [
+      { label: 'DC', values: curve.map((p) => p.dcAmps) },
+      { label: 'One phase, RMS', values: curve.map((p) => p.phaseAmps) },
+    ],
+  };
+}
+
+function wattsChart(results: Results): Chart {
+  const { curve, frame } = overSpeed(results);
+  return {
+    ...frame,
+    title: 'Watts, shaft and load',
+    y: { label: 'Watts', kind: 'power', fromZero: true },
+    series: [
+      { label: 'Into the load', values: curve.map((p) => p.dcWatts) },
+      { label: 'At the shaft', values: curve.map((p) => p.shaftWatts) },
+    ],
+  };
 }

@@ -4,16 +4,20 @@ import type { Chart } from '../../drawing/chart';
 import { LineChart } from '../../drawing/line-chart';
 import { Plates } from '../../drawing/plate';
 import { workingRange } from '../../drawing/working-range';
-import type { FigureProps } from '../worksheet';
+import { overlays, type FigureProps } from '../worksheet';
 
-export function Figure({ results }: FigureProps) {
+export function Figure({ results, against }: FigureProps) {
   const curve = useMemo(() => workingRange(results), [results]);
   const temperature = useMemo(() => temperatureChart(curve, results.rated), [curve, results.rated]);
+  const others = useMemo(
+    () => [temperatureChart, lossChart].map((chartOf) => overlays(against, (v) => chartOf(workingRange(v.results), v.results.rated))),
+    [against],
+  );
   const losses = useMemo(() => lossChart(curve, results.rated), [curve, results.rated]);
   return (
     <Plates of="charts">
-      <LineChart chart={temperature} height={300} />
-      <LineChart chart={losses} height={300} />
+      <LineChart chart={temperature} against={others[0]} height={300} />
+      <LineChart chart={losses} against={others[1]} height={300} />
     </Plates>
   );
 }

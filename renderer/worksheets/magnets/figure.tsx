@@ -9,13 +9,14 @@ import { useUnits } from '../../parts/unit-preferences';
 import { format } from '../../units';
 import { FieldMapPlate } from './field-map-plate';
 import { dragging, gapHandles, pitchHandles } from '../handles';
-import type { FigureProps } from '../worksheet';
+import { overlays, type FigureProps } from '../worksheet';
 
-export function Figure({ design, results }: FigureProps) {
+export function Figure({ design, results, against }: FigureProps) {
   const units = useUnits();
   const plan = useMemo(() => planDrawing(design, results), [design, results]);
   const section = useMemo(() => sectionDrawing(design, results), [design, results]);
   const profile = useMemo(() => profileChart(results), [results]);
+  const others = useMemo(() => overlays(against, (v) => profileChart(v.results)), [against]);
   const { harmonics } = results.stages.field.profile;
   return (
     <Plates of="drawings">
@@ -27,7 +28,7 @@ export function Figure({ design, results }: FigureProps) {
           handles={gapHandles(design, results)}
           {...dragging}
         />
-        <LineChart chart={profile} />
+        <LineChart chart={profile} against={others} />
         <FieldMapPlate design={design} results={results} />
       </Column>
       <Column>
