@@ -2,7 +2,7 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import { readDesign, type Design, type Problem, type Results } from '../../core';
 import { designStore } from './design';
-import type { Answer, Request } from './solver.worker';
+import type { Answer, Request, Sent } from './solver.worker';
 
 /** A design kept beside the one on screen, worked out. */
 export interface Variant {
@@ -50,7 +50,12 @@ function createSolverThread(): Solve {
   const worker = new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module', name: 'solver' });
   const waiting: ((answer: Answer) => void)[] = [];
   const answered = (answer: Answer) => waiting.shift()?.(answer);
-  worker.onmessage = (event: MessageEvent<Answer>) => answered(event.data);
+  let spectrum: Sent['spectrum'];
+  worker.onmessage = ({ data }: MessageEvent<Sent>) => {
+    spectrum = data.spectrum ?? spectrum;
+    if (data.answer.ok && spectrum) data.answer.results.stages.field.spectrum = spectrum;
+    answered(data.answer);
+  };
   worker.onerror = (event) => answered({ ok: false, problems: [{ where: '', message: `the calculation stopped: ${event.message}` }] });
   return (design) =>
     new Promise((resolve) => {

@@ -6,12 +6,21 @@ export interface Request {
 
 export type Answer = { ok: true; results: Results } | { ok: false; problems: Problem[] };
 
+type Spectrum = Results['stages']['field']['spectrum'];
+
+/** An answer on its way. The field's spectrum is most of its weight and often the one before: then it is left out, and the page keeps what it has. */
+export interface Sent {
+  answer: Answer;
+  /** None: the last one sent. */
+  spectrum?: Spectrum;
+}
+
 const solve = createSolver();
 
 self.onmessage = (event: MessageEvent<Request>) => {
   const { design } = event.data;
   const reply = answer(design);
-  self.postMessage(reply);
+  self.postMessage(sent(reply));
   if (reply.ok && warming === undefined) {
     warming = ROUNDS;
     warm(design);
@@ -24,6 +33,18 @@ function answer(design: Design): Answer {
   } catch (error) {
     return { ok: false, problems: problemsOf(error) };
   }
+}
+
+let last: Spectrum | undefined;
+
+function sent(reply: Answer): Sent {
+  if (!reply.ok) return { answer: reply };
+  const { results } = reply;
+  const { spectrum, ...field } = results.stages.field;
+  const bare = { ...results, stages: { ...results.stages, field: field as Results['stages']['field'] } };
+  const isNew = spectrum !== last;
+  last = spectrum;
+  return { answer: { ok: true, results: bare }, ...(isNew && { spectrum }) };
 }
 
 function problemsOf(error: unknown): Problem[] {
