@@ -85,7 +85,9 @@ export function themeFor(mode: 'light' | 'dark'): Theme {
           ':root': Object.fromEntries(Object.entries(t).map(([name, colour]) => [`--${name}`, colour])),
           '#root': { height: '100vh' },
           ':focus-visible': { outline: `2px solid ${t.accent}`, outlineOffset: 1 },
-          '@media (prefers-reduced-motion: reduce)': { '*': { transition: 'none !important', animation: 'none !important' } },
+          '@media (prefers-reduced-motion: reduce)': {
+            '*, *::before, *::after': { transition: 'none !important', animation: 'none !important', scrollBehavior: 'auto !important' },
+          },
         },
       },
       MuiButtonBase: {

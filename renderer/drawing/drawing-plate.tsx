@@ -2,6 +2,7 @@ import Box from '@mui/material/Box';
 import { useTheme } from '@mui/material/styles';
 import { useMemo, type ReactNode } from 'react';
 import type { Drawing } from '../../core';
+import { useUnits } from '../parts/unit-preferences';
 import { Handles, type Handle } from './handles';
 import { usePanZoom } from './pan-zoom';
 import { Plate, Tool } from './plate';
@@ -26,6 +27,9 @@ interface DrawingPlateProps {
 export function DrawingPlate({ drawing, description, height = 460, paper = false, note, handles, onDrag, onSettle }: DrawingPlateProps) {
   const { palette } = useTheme();
   const whole = useMemo(() => fitted(drawing.bounds), [drawing.bounds]);
+  const { length } = useUnits();
+  // What is drawn is what is printed and cut, in one unit.
+  const isInMm = length !== 'mm' && drawing.strokes.some((stroke) => stroke.kind === 'text' && /\d/.test(stroke.text));
   const { view, isMoved, magnify, reduce, reset, frame } = usePanZoom(whole);
   const tools = (
     <>
@@ -43,7 +47,7 @@ export function DrawingPlate({ drawing, description, height = 460, paper = false
     </>
   );
   return (
-    <Plate title={drawing.title} tools={tools} note={note}>
+    <Plate title={drawing.title} tools={tools} note={isInMm ? <>{note} Lengths in the drawing are in mm.</> : note}>
       <Box sx={{ p: 1, ...(paper && { bgcolor: '#ffffff' }) }}>
         <Box
           {...frame}

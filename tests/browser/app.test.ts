@@ -190,6 +190,18 @@ test('inches and degrees Fahrenheit are shown everywhere and kept', async () => 
   expect(await headline().innerText()).toContain('°F');
 });
 
+/** Elements that would move although less motion was asked for. */
+const moving = () =>
+  app.page.evaluate(
+    () =>
+      [...document.querySelectorAll('*')].filter((element) =>
+        [undefined, '::before', '::after'].some((part) => {
+          const { transitionProperty, transitionDuration, animationName } = getComputedStyle(element, part);
+          return animationName !== 'none' || (transitionProperty !== 'none' && !/^0s(, 0s)*$/.test(transitionDuration));
+        }),
+      ).length,
+  );
+
 for (const colorScheme of ['light', 'dark'] as const)
   test(`a reader who needs aids can use every worksheet, ${colorScheme}`, async () => {
     await app.page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
@@ -204,5 +216,6 @@ for (const colorScheme of ['light', 'dark'] as const)
         expect([title, zoom, wider]).toEqual([title, zoom, false]);
       }
       await app.page.setViewportSize({ width: 1400, height: 900 });
+      expect([title, await moving()]).toEqual([title, 0]);
     }
   });
