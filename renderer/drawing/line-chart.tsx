@@ -42,7 +42,7 @@ export function LineChart({ chart, against = none, height = 270, note }: Props) 
 }
 
 /** A plot is drawn anew once its numbers have stood still for so long: while they are dragged it would hold up every other frame. [ms] */
-const CALM = 120;
+const CALM = 250;
 
 const none: readonly OtherChart[] = [];
 

@@ -23,7 +23,7 @@ const { app, entry, goTo, openDemo, settled } = drivenApp((page) =>
 const FRAME = 1000 / 60; // ms
 const SECONDS = 3;
 /** What a median must keep to even on a machine that is busy with other things. [ms] */
-const BUSY = 100;
+const BUSY = 200;
 
 declare const scheduler: { postTask<T>(task: () => T, options: { priority: 'user-blocking' }): Promise<T> };
 

@@ -14,7 +14,7 @@ interface Props {
 
 /** Beyond copper and magnets by this share of their length. */
 const BEYOND = 0.12;
-const CALM = 120;
+const CALM = 400;
 
 /** The field over two poles as level lines, worked out aside once the numbers stand still. */
 export function FieldMapPlate(props: Props) {
