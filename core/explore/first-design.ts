@@ -37,9 +37,10 @@ const CABLE_DROP = 0.05;
  * A three-phase machine of separate coils between two steel discs from what is in hand: for each number of magnets and thickness of copper the turns that
  * begin to charge in a light wind, and as many wires in hand as go in and the reel has; of those that stay cool the one with the most energy in a year.
  *
- * @param blank  What every entry is that has nothing to do with what is in hand; given, so that a worker need not carry the design's schema.
+ * @param blank    What every entry is that has nothing to do with what is in hand; given, so that a worker need not carry the design's schema.
+ * @param onTried  Told the share of the frames that have been tried.
  */
-export function firstDesign(inHand: InHand, blank: Design): FirstDesign {
+export function firstDesign(inHand: InHand, blank: Design, onTried: (share: number) => void = () => undefined): FirstDesign {
   const { magnets, wheelDiameter } = inHand;
   const { shape, count } = magnets;
   if (!gradeNamed(magnets.grade)) return no('magnets.grade', told`“${magnets.grade}” is not a grade in the table.`);
@@ -54,13 +55,15 @@ export function firstDesign(inHand: InHand, blank: Design): FirstDesign {
   const base = designWith(blank, inHand);
   let best: Solved | undefined;
   let refusal: FirstDesign | undefined;
-  for (const poles of POLES)
-    for (const share of THICKNESS) {
-      if (2 * poles > count || discDiameter(shape, poles) > MOST_DISC * wheelDiameter) continue;
-      for (const found of woundOn(base, inHand, poles, Math.round(1000 * share * shape.axial) / 1000, cache))
-        if ('problem' in found) refusal = found;
-        else if (!best || found.results.year.energy > best.results.year.energy) best = found;
-    }
+  const frames = POLES.filter((poles) => 2 * poles <= count && discDiameter(shape, poles) <= MOST_DISC * wheelDiameter).flatMap((poles) =>
+    THICKNESS.map((share) => ({ poles, thickness: Math.round(1000 * share * shape.axial) / 1000 })),
+  );
+  for (const [i, { poles, thickness }] of frames.entries()) {
+    for (const found of woundOn(base, inHand, poles, thickness, cache))
+      if ('problem' in found) refusal = found;
+      else if (!best || found.results.year.energy > best.results.year.energy) best = found;
+    onTried((i + 1) / frames.length);
+  }
   if (!best) return refusal ?? no('wire', told`Nothing can be wound of this wire.`);
   return { ok: true, ...withCable(withPlates(best, cache), cache) };
 }

@@ -4,6 +4,7 @@ import Dialog from '@mui/material/Dialog';
 import DialogActions from '@mui/material/DialogActions';
 import DialogContent from '@mui/material/DialogContent';
 import DialogTitle from '@mui/material/DialogTitle';
+import LinearProgress from '@mui/material/LinearProgress';
 import { useEffect, useRef, useState } from 'react';
 import type { InHand, Problem } from '../../core';
 import { unlessUnsaved } from '../actions/unless-unsaved';
@@ -26,7 +27,8 @@ export function Start() {
   const [inHand, setInHand] = useState(firstAnswers);
   const [faults, setFaults] = useState<Record<string, string | null>>({});
   const [problem, setProblem] = useState<Problem | null>(null);
-  const [busy, setBusy] = useState(false);
+  /** How far the calculation is; null when none is under way. */
+  const [share, setShare] = useState<number | null>(null);
   const work = useRef<ReturnType<typeof workOutFirst>>(null);
   useEffect(() => () => work.current?.stop(), []);
 
@@ -36,10 +38,10 @@ export function Start() {
   };
   const workOut = async () => {
     setProblem(null);
-    setBusy(true);
-    work.current = workOutFirst(inHand);
+    setShare(0);
+    work.current = workOutFirst(inHand, setShare);
     const found = await work.current.answer;
-    setBusy(false);
+    setShare(null);
     if (!found.ok) return setProblem(found.problem);
     close();
     unlessUnsaved(() => {
@@ -49,7 +51,7 @@ export function Start() {
   };
   const stop = () => {
     work.current?.stop();
-    setBusy(false);
+    setShare(null);
   };
   const groups = questionsOf(inHand.magnets.shape, units.wire);
   const isAsked = groups.some(({ questions }) => questions.some(({ path }) => path === problem?.where));
@@ -85,14 +87,15 @@ export function Start() {
             </Section>
           ))}
         </Box>
+        {share !== null && <LinearProgress variant="determinate" value={100 * share} aria-label="Frames tried" sx={{ mb: 0.5 }} />}
         <Box role="status" sx={{ minHeight: 20, fontSize: 13, color: problem ? 'error.main' : 'text.secondary' }}>
-          {busy ? 'Trying numbers of magnets, thicknesses and turns…' : problem && !isAsked && told(problem, units)}
+          {share !== null ? 'Trying numbers of magnets, thicknesses and turns…' : problem && !isAsked && told(problem, units)}
         </Box>
       </DialogContent>
       <DialogActions>
         <Button onClick={() => setView({ dialog: { kind: 'demos' } })}>Start from a demo…</Button>
         <Button onClick={close}>Start without</Button>
-        {busy ? (
+        {share !== null ? (
           <Button variant="outlined" onClick={stop}>
             Stop
           </Button>

@@ -43,9 +43,12 @@ const cases: Record<string, InHand> = {
 
 for (const [name, hand] of Object.entries(cases))
   test(`${name} gives a machine that can be built of what is in hand and charges in a light wind`, () => {
-    const found = firstDesign(hand, blankDesign());
+    const shares: number[] = [];
+    const found = firstDesign(hand, blankDesign(), (share) => shares.push(share));
     if (!found.ok) throw new Error(found.problem.message);
     const { design, results } = found;
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    expect(shares.at(-1)).toBe(1);
     expect(parseDesign(serializeDesign(design))).toMatchObject({ ok: true });
     expect(2 * design.discs.poles).toBeLessThanOrEqual(hand.magnets.count);
     expect(results.coils.wireMass).toBeLessThanOrEqual(hand.wire.mass);
