@@ -218,4 +218,22 @@ for (const colorScheme of ['light', 'dark'] as const)
       await app.page.setViewportSize({ width: 1400, height: 900 });
       expect([title, await moving()]).toEqual([title, 0]);
     }
+    await goTo('Coils');
+    for (const [name, open] of [
+      [
+        'Errors and cautions',
+        () =>
+          headline()
+            .getByRole('button', { name: /^Errors and cautions/ })
+            .click(),
+      ],
+      ['Mean turn', () => app.page.getByRole('button', { name: /^Mean turn/ }).click()],
+      ['New from a demo', () => app.page.keyboard.press('Alt+D')],
+    ] as const) {
+      await open();
+      await app.page.getByRole('dialog', { name }).waitFor();
+      expect([name, await accessibilityFaults(app.page)]).toEqual([name, []]);
+      await app.page.keyboard.press('Escape');
+      await app.page.getByRole('dialog').waitFor({ state: 'detached' });
+    }
   });
