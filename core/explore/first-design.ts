@@ -54,19 +54,22 @@ export function firstDesign(inHand: InHand, blank: Design, onTried: (share: numb
   const cache = createStageCache();
   const base = designWith(blank, inHand);
   let best: Solved | undefined;
-  let refusal: FirstDesign | undefined;
+  let refusal: Refusal | undefined;
   const frames = POLES.filter((poles) => 2 * poles <= count && discDiameter(shape, poles) <= MOST_DISC * wheelDiameter).flatMap((poles) =>
     THICKNESS.map((share) => ({ poles, thickness: Math.round(1000 * share * shape.axial) / 1000 })),
   );
   for (const [i, { poles, thickness }] of frames.entries()) {
     for (const found of woundOn(base, inHand, poles, thickness, cache))
-      if ('problem' in found) refusal = found;
+      if ('problem' in found) refusal = refusal && coolness(refusal) > coolness(found) ? refusal : found;
       else if (!best || found.results.year.energy > best.results.year.energy) best = found;
     onTried((i + 1) / frames.length);
   }
   if (!best) return refusal ?? no('wire', told`Nothing can be wound of this wire.`);
   return { ok: true, ...withCable(withPlates(best, cache), cache) };
 }
+
+/** Refused machines: that which comes nearest to staying cool tells most. Others have no temperature. */
+const coolness = ({ temperature = Infinity }: Refusal) => -temperature;
 
 /** A frame to wind: so many magnets on a disc, so thick the copper, and how the turns are put on. */
 interface ToWind {
@@ -112,10 +115,11 @@ function wound({ machine, room }: ToWind, turns: number, mass: number, cache: St
   const { wireMass } = coils;
   if (wireMass <= mass) {
     if (rated.coilTemperature <= rated.limitTemperature) return found;
-    return no(
+    const refusal = no(
       'magnets.count',
       told`The coils would reach ${celsius(rated.coilTemperature)} at rated wind, more than the ${celsius(rated.limitTemperature)} they stand. Take more or stronger magnets, or a smaller wheel.`,
     );
+    return { ...refusal, temperature: rated.coilTemperature };
   }
   return no('wire.mass', told`${kg(wireMass)} of this wire are needed, ${kg(mass)} are in hand. Take thinner wire, or more of it.`);
 }
@@ -176,7 +180,7 @@ function withCable(start: Solved, cache: StageCache): Solved {
 
 const solved = (design: Design, cache: StageCache): Solved => ({ design, results: solve(design, cache) });
 
-type Refusal = Extract<FirstDesign, { ok: false }>;
+type Refusal = Extract<FirstDesign, { ok: false }> & { temperature?: number };
 const no = (where: string, words: ReturnType<typeof told>): Refusal => ({ ok: false, problem: { where, ...words } });
 const mm = (metres: number) => inMm(metres, String(Number((1000 * metres).toPrecision(3))));
 const celsius = (value: number) => ({ value, unit: 'temperature' as const, text: `${value.toFixed(0)} °C` });
