@@ -108,19 +108,23 @@ export function deadDiodes(machine: BenchMachine): Fault[] {
   );
 }
 
-/** Thinner wire of the same length, coils and leads. */
+/** Other wire of the same length, coils and leads. */
+const otherWire = (machine: BenchMachine, words: string, range: Pick<Freedom, 'from' | 'to' | 'starts'>): Fault => ({
+  words,
+  subject: '',
+  check: 'Burn the enamel off an end and measure the metal with a micrometer; count the strands.',
+  freedom: { label: 'Diameter, of the plan’s', unit: 'percent', ...range },
+  build: (diameter) => ({
+    ...machine,
+    leadResistance20: machine.leadResistance20 / diameter ** 2,
+    coils: machine.coils.map((coil) => ({ ...coil, resistance20: coil.resistance20 / diameter ** 2 })),
+  }),
+});
+
 export function thinnerWire(machine: BenchMachine): Fault[] {
-  return [
-    {
-      words: 'the wire is thinner than planned',
-      subject: '',
-      check: 'Burn the enamel off an end and measure the metal with a micrometer; count the strands.',
-      freedom: { label: 'Diameter, of the plan’s', unit: 'percent', from: 0.4, to: 0.985, starts: [0.9] },
-      build: (diameter) => ({
-        ...machine,
-        leadResistance20: machine.leadResistance20 / diameter ** 2,
-        coils: machine.coils.map((coil) => ({ ...coil, resistance20: coil.resistance20 / diameter ** 2 })),
-      }),
-    },
-  ];
+  return [otherWire(machine, 'the wire is thinner than planned', { from: 0.4, to: 0.985, starts: [0.9] })];
+}
+
+export function thickerWire(machine: BenchMachine): Fault[] {
+  return [otherWire(machine, 'the wire is thicker than planned', { from: 1.015, to: 1.6, starts: [1.1] })];
 }

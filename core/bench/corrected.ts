@@ -1,6 +1,6 @@
 import type { Design } from '../design/schema';
 import { crossing } from '../numeric/crossing';
-import type { Fitted } from './fit';
+import { isOff, type Fitted } from './fit';
 import type { BenchMachine } from './machine';
 
 /** What was measured over what was planned. */
@@ -33,7 +33,7 @@ const within = (value: number, low: number, high: number) => Math.min(high, Math
  * @param machine   Its machine on the bench. [-]
  * @param measured  Factors. [-]
  * @param cause     What a field other than planned is put down to. [-]
- * @returns         The entries changed, by path, and the notes. [-] Entries stay in their own ranges.
+ * @returns         The entries changed, by path, and the notes. [-] Entries stay in their own ranges, and those that may well be as planned stay so.
  *
  * Omits     resistance other than the wire's: all of it goes into the conductor's diameter.
  * Source    B ∝ Br; widening of the gap as in machine.ts; R ∝ 1/d².
@@ -43,7 +43,9 @@ export function correctedEntries(design: Design, machine: BenchMachine, measured
   const { magnets, discs, winding, turbine } = design;
   const changes: Record<string, unknown> = {};
   const history: string[] = [];
-  const { field, resistance, coefficient } = measured;
+  const [field, resistance, coefficient] = [measured.field, measured.resistance, measured.coefficient].map((fitted) =>
+    fitted && isOff(fitted) ? fitted : undefined,
+  );
   if (field && cause === 'magnets') {
     const remanence = within(magnets.remanence * field.value, 0.05, 1.6);
     changes['magnets.remanence'] = remanence;

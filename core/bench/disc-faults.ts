@@ -115,3 +115,17 @@ export function weakerMagnets(machine: BenchMachine): Fault[] {
     },
   ];
 }
+
+/** No harm in itself, but the plan no longer holds: volts, charging and run-away all rise with it. */
+export function strongerField(machine: BenchMachine): Fault[] {
+  return [
+    {
+      words: 'the field is stronger than planned',
+      subject: '',
+      check:
+        'Measure the gap at three places with a wooden or brass gauge; ask which grade of magnet came. Then use the measured machine: run-away volts rise too.',
+      freedom: { label: 'Strength, of the plan’s', unit: 'percent', from: 1.03, to: 1.8, starts: [1.15] },
+      build: (strength) => scaled(machine, () => strength),
+    },
+  ];
+}

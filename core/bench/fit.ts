@@ -10,6 +10,9 @@ export interface Fitted {
   high: number;
 }
 
+/** Whether the interval leaves out what was planned. */
+export const isOff = ({ low, high }: Fitted): boolean => low > 1 || high < 1;
+
 export interface Residual {
   row: number;
   figure: Question['measurement']['figure'];

@@ -7,9 +7,10 @@ import {
   reversedCoils,
   shortedTurns,
   swappedPhases,
+  thickerWire,
   thinnerWire,
 } from './coil-faults';
-import { flippedMagnets, likeToLikeDiscs, misalignedDiscs, weakerMagnets, widerGap } from './disc-faults';
+import { flippedMagnets, likeToLikeDiscs, misalignedDiscs, strongerField, weakerMagnets, widerGap } from './disc-faults';
 import type { BenchMachine } from './machine';
 
 /** What of a fault the readings have to settle. */
@@ -56,8 +57,10 @@ export const families = {
   misaligned: { title: 'Discs turned against each other', faults: misalignedDiscs },
   'like-to-like': { title: 'Discs like to like', faults: likeToLikeDiscs },
   'thinner-wire': { title: 'Wire too thin', faults: thinnerWire },
+  'thicker-wire': { title: 'Wire too thick', faults: thickerWire },
   'wider-gap': { title: 'Gap too wide', faults: widerGap },
   'weaker-magnets': { title: 'Magnets too weak', faults: weakerMagnets },
+  'stronger-field': { title: 'Field too strong', faults: strongerField },
 } satisfies Record<string, Family>;
 
 export type FamilyName = keyof typeof families;

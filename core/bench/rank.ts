@@ -33,7 +33,7 @@ export interface Diagnosis {
   suspects: Suspect[];
   /** Kinds of fault that leave every one of these readings as it is. */
   untested: FamilyName[];
-  /** How likely meters alone make the best explanation fit no better. */
+  /** How likely meters and careful building alone make the best explanation fit no better, as a whole or in one allowance. */
   chance: number;
 }
 
@@ -97,7 +97,9 @@ export function diagnosis(healthy: BenchMachine, questions: readonly Question[])
   suspects.sort((a, b) => b.weight - a.weight);
   const [first] = suspects;
   const [best] = first.explanations;
-  const chance = chanceOf(best.chiSquare, questions.length - (best.amount === undefined ? 0 : 1));
+  // Among many readings that fit, one allowance strained beyond belief would be lost.
+  const strains = keys.map((key) => chanceOf((Math.log(best.allowance[key]) / ALLOWANCES[key]) ** 2, 1));
+  const chance = Math.min(chanceOf(best.chiSquare, questions.length - (best.amount === undefined ? 0 : 1)), ...strains);
   return { verdict: verdictOf(first, chance), suspects, untested: [...untested], chance };
 }
 
@@ -129,13 +131,14 @@ function indistinguishable(hypotheses: readonly Hypothesis[], questions: readonl
   const classes: { members: Hypothesis[]; answers: number[] }[] = [];
   const none = new Map(questions.map(({ measurement: { row } }) => [row, { field: 0, resistance: 0 }]));
   for (const hypothesis of hypotheses) {
-    const machine = hypothesis.build(hypothesis.freedom?.starts[0] ?? 0);
-    const answers = answersOf(machine, questions, none).at(AS_PLANNED);
-    const like = classes.find(
-      (c) => (c.members[0].freedom === undefined) === (hypothesis.freedom === undefined) && distance(c.answers, answers, questions) < SAME,
-    );
-    // Two freedoms that look alike at one place may differ at another: only those of one family are put together.
-    if (like && (!hypothesis.freedom || like.members[0].family === hypothesis.family)) like.members.push(hypothesis);
+    const { freedom, family, build } = hypothesis;
+    const answers = answersOf(build(freedom?.starts[0] ?? 0), questions, none).at(AS_PLANNED);
+    // Two freedoms that look alike at one place may differ at another: only those of one family are put together, or one that moves no reading with none.
+    const like = classes.find(({ members: [head], answers: known }) => {
+      const isComparable = freedom ? head.family === family || head.family === 'healthy' : !head.freedom;
+      return isComparable && distance(known, answers, questions) < SAME;
+    });
+    if (like) like.members.push(hypothesis);
     else classes.push({ members: [hypothesis], answers });
   }
   return classes.map(({ members }) => members);

@@ -100,7 +100,8 @@ export function measurementsOf(design: Design): { measurements: Measurement[]; l
         if (reading.amps !== undefined) measurements.push({ ...base, figure: 'dcAmps', value: reading.amps, speed, dc });
       }
     } else if (reading.volts !== undefined) {
-      if (!speed) leave('without a speed or hertz, volts are held against nothing');
+      if (reading.amps) leave('AC volts under load are held against nothing: read them with nothing connected');
+      else if (!speed) leave('without a speed or hertz, volts are held against nothing');
       else
         measurements.push({
           ...base,

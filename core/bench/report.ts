@@ -43,6 +43,8 @@ export interface BenchReport {
   coefficient?: Fitted;
   /** Entries of the measured machine, by what a field other than planned is put down to; empty where nothing is to be changed. */
   corrections: { magnets: Record<string, unknown>; gap: Record<string, unknown> };
+  /** Why there are none: a fault to be mended first, readings that nothing explains, or nothing that is surely off. */
+  kept?: 'faulty' | 'unexplained' | 'as-planned';
 }
 
 /** Everything the bench makes of a design's readings. */
@@ -52,7 +54,11 @@ export function benchReport(design: Design, results: Results): BenchReport {
   const questions = measurements.map((measurement) => questionOf(machine, measurement));
   const said = diagnosis(machine, questions);
   const next = nextMeasurement(machine, said, measurements.findLast(({ figure }) => figure === 'acVolts') ?? measurements.at(-1));
-  const fitted = fit(machine, questions);
+  // A machine with a fault is fitted as what it is, and to be mended before a design is made of it.
+  const [likeliest] = said.suspects.flatMap(({ explanations }) => explanations);
+  const isWhole = !likeliest || said.suspects[0].explanations.some(({ hypothesis }) => WHOLE.includes(hypothesis.family));
+  const made = isWhole ? machine : likeliest.machine;
+  const fitted = fit(made, questions);
   const readings = design.bench ?? [];
   const wheel = turbineStage(design.turbine, design.site);
   const { stages } = results;
@@ -61,36 +67,38 @@ export function benchReport(design: Design, results: Results): BenchReport {
   const coefficient = coefficientFit(tests);
   const { field, resistance } = fitted;
   const measured = { ...(field && { field }), ...(resistance && { resistance }), ...(coefficient && { coefficient }) };
-  // A machine with a fault is to be mended, not fitted to.
-  const isWhole = said.suspects.length === 0 || said.suspects[0].explanations.some(({ hypothesis }) => WHOLE.includes(hypothesis.family));
-  const correct = (cause: FieldCause) =>
-    correctedEntries(design, machine, isWhole ? measured : { ...(coefficient && { coefficient }) }, cause);
+  const isUsable = isWhole && said.verdict !== 'unexplained';
+  const correct = (cause: FieldCause) => (isUsable ? correctedEntries(design, machine, measured, cause) : {});
+  const magnets = correct('magnets');
   const pair = next ? undefined : toTellApart(said);
   return {
     verdict: said.verdict,
-    headline: headline(said),
+    headline: headline(said, fitted),
     suspects: said.suspects
       .filter(({ weight }) => weight > LEAST_TOLD)
       .slice(0, MOST_TOLD)
       .map(told),
     ...(next && { next: { ...next, expected: next.expected.map(([{ hypothesis }, value]) => ({ words: hypothesis.words, value })) } }),
     looks: pair ? pair.map(({ hypothesis }) => hypothesis.check).filter(Boolean) : [],
-    compared: [...questions.map(comparedOf), ...hertzOf(readings, machine)].sort((a, b) => a.row - b.row),
+    compared: [...questions.map(comparedOf), ...hertzOf(readings, machine.polePairs)].sort((a, b) => a.row - b.row),
     leftOut,
     fit: { ...(field && { field }), ...(resistance && { resistance }), degrees: fitted.degrees, residuals: fitted.residuals },
     speeds: readings.flatMap((reading, row) => {
       if (![reading.speed, reading.hertz, reading.frameRate].some(Boolean) && !(reading.volts && reading.on !== 'dc')) return [];
-      const candidates = speedCandidates(reading, { ...witnessOf(reading, machine, wheel, design), polePairs: machine.polePairs });
+      const candidates = speedCandidates(reading, { ...witnessOf(reading, made, wheel, design), polePairs: machine.polePairs });
       return candidates.length ? [{ row, candidates }] : [];
     }),
     tests,
     ...(coefficient && { coefficient }),
-    corrections: { magnets: correct('magnets'), gap: correct('gap') },
+    corrections: { magnets, gap: correct('gap') },
+    ...(Object.keys(magnets).length === 0 && {
+      kept: said.verdict === 'unexplained' ? 'unexplained' : isWhole ? 'as-planned' : 'faulty',
+    }),
   };
 }
 
 /** What concerns the whole machine alike, so that two factors tell it. */
-const WHOLE: FamilyName[] = ['healthy', 'thinner-wire', 'wider-gap', 'weaker-magnets', 'misaligned'];
+const WHOLE: FamilyName[] = ['healthy', 'thinner-wire', 'thicker-wire', 'wider-gap', 'weaker-magnets', 'stronger-field', 'misaligned'];
 const LEAST_TOLD = 0.002;
 const MOST_TOLD = 6;
 
@@ -103,7 +111,7 @@ const comparedOf = ({ measurement: { row, figure }, value, planned, sigma }: Que
 });
 
 /** Hertz tell the speed where no other does; beside a written speed they are held against it. */
-function hertzOf(readings: readonly Reading[], { polePairs }: BenchMachine): Compared[] {
+function hertzOf(readings: readonly Reading[], polePairs: number): Compared[] {
   return readings.flatMap(({ hertz, speed, speedBy }, row) => {
     if (!hertz || !speed) return [];
     const planned = (polePairs * speed) / (2 * Math.PI);

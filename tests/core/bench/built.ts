@@ -46,7 +46,9 @@ export function built(
 ): Built {
   const { design, shape, gap } = otherField(geometry, fault);
   const wire =
-    fault.family === 'thinner-wire' ? { ...wound.wire, conductorDiameter: wound.wire.conductorDiameter * (fault.amount ?? 1) } : wound.wire;
+    fault.family === 'thinner-wire' || fault.family === 'thicker-wire'
+      ? { ...wound.wire, conductorDiameter: wound.wire.conductorDiameter * (fault.amount ?? 1) }
+      : wound.wire;
   const winding = { ...wound, wire };
   const placed = windingStage(winding, design.discs.poles);
   const wired = wireStage(winding, wire, placed);
@@ -56,7 +58,7 @@ export function built(
   const slope = (angle: number, k: number) =>
     shape.linkage[k].reduce((sum, l, h) => sum + l * shape.orders[h] * p * Math.sin(shape.orders[h] * p * angle), 0);
   const single = fault.family === 'flipped-magnet' ? singleMagnetLinkage(geometry.design, gap, shape.linkage[0][0]) : [];
-  const strength = off.field * (fault.family === 'weaker-magnets' ? (fault.amount ?? 1) : 1);
+  const strength = off.field * (fault.family === 'weaker-magnets' || fault.family === 'stronger-field' ? (fault.amount ?? 1) : 1);
   const coils = placed.coils.map(({ phase, direction, angle }, k) => {
     const wave = Float64Array.from({ length: samples }, (_, i) => {
       const at = i * turn - angle;

@@ -122,6 +122,10 @@ function trial(geometry: Geometry, kinds: readonly FamilyName[], random: () => n
         return { family: kind, subject: '', amount: results.gap.length * (0.15 + 0.6 * random()) };
       case 'weaker-magnets':
         return { family: kind, subject: '', amount: 0.6 + 0.25 * random() };
+      case 'stronger-field':
+        return { family: kind, subject: '', amount: 1.15 + 0.3 * random() };
+      case 'thicker-wire':
+        return { family: kind, subject: '', amount: 1.08 + 0.2 * random() };
       default:
         return { family: kind, subject: '' };
     }
