@@ -1,7 +1,7 @@
 import type { Design } from '../design/schema';
 import type { EmfResult } from '../emf/stage';
 import { spectrumReader } from '../field/harmonics';
-import type { FieldResult } from '../field/stage';
+import type { FieldResult, GapSpectrum } from '../field/stage';
 import { bearingTorque } from '../heat/bearing';
 import { settledTemperature, type Cooling } from '../heat/cooling';
 import { eddyCoefficient, meanSquareField } from '../heat/eddy';
@@ -37,13 +37,7 @@ export function plantOf(design: PlantEntries, field: FieldResult, winding: Windi
   };
   const bridge: Bridge = { arrangement: rectifier.arrangement, ...rectifier.diode };
   const air = surroundings.airTemperature;
-  const meanSquare = meanSquareField(
-    spectrumReader(field.spectrum),
-    emf.orders,
-    winding.innerRadius,
-    winding.outerRadius,
-    winding.copperHeight / 2,
-  );
+  const meanSquare = meanSquareOf(field.spectrum, emf.orders, winding);
   const resistivity = METALS[metal].resistivity * temperatureFactor(metal, air + EDDY_RISE);
   const volume = winding.coils.length * wire.coilLength * wire.metalSection;
   const eddy = eddyCoefficient(meanSquare, emf.polePairs, conductorDiameter, resistivity, volume);
@@ -59,6 +53,18 @@ export function plantOf(design: PlantEntries, field: FieldResult, winding: Windi
     settle: (loss, speed) => settledTemperature(loss, air, cooling, speed),
     airTemperature: air,
   };
+}
+
+/** As often as a field is looked at by another load, wire or number of turns, it is still the same. */
+const meanSquares = new WeakMap<GapSpectrum, { region: string; meanSquare: number }>();
+
+function meanSquareOf(spectrum: GapSpectrum, orders: readonly number[], { innerRadius, outerRadius, copperHeight }: WindingResult): number {
+  const region = [innerRadius, outerRadius, copperHeight, orders.length].join();
+  const known = meanSquares.get(spectrum);
+  if (known?.region === region) return known.meanSquare;
+  const meanSquare = meanSquareField(spectrumReader(spectrum), orders, innerRadius, outerRadius, copperHeight / 2);
+  meanSquares.set(spectrum, { region, meanSquare });
+  return meanSquare;
 }
 
 /** Both faces of the copper that can be seen from the gap; stacked rings share two faces between them. */

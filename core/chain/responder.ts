@@ -63,7 +63,7 @@ function answer(plant: Plant, speed: number, drive: (source: Source) => Electric
 export function loadCutIn(plant: Plant, load: Design['load'], controller: Design['controller']): number | undefined {
   const side = dcSideOf(load);
   const emf = side ? side.emf : load.kind === 'tracker' ? controller?.minInputVoltage : undefined;
-  return emf === undefined ? undefined : cutInSpeed(plant.sourceAt(plant.airTemperature), plant.bridge, emf);
+  return emf === undefined ? undefined : cutInSpeed(plant.openPeak, pathThreshold(plant.sourceAt(plant.airTemperature), plant.bridge), emf);
 }
 
 function fixed(plant: Plant, load: DcSide, speed: number, guess?: readonly number[]): (source: Source) => Electrical {

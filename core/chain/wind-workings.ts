@@ -73,7 +73,7 @@ function speedWorking(given: Given, turbine: TurbineResult, { rated, stages }: R
   const shared = {
     result: 'rated.rpm',
     law: written('{ 1 / 2 } · ρ_air · π · { D^2 / 4 } · v^3 · C_p ( λ ) = P_shaft ( ω ) , λ = { ω · D / 2 · v }'),
-    limits: 'Steady wind, no furling; the generator’s curve taken as straight between its sixty speeds.',
+    limits: 'Steady wind, no furling; the generator’s curve read between the speeds at which it was solved.',
     source: WHEEL_SOURCE,
   } as const;
   if (rated.rpm === 0) return { ...shared, method: 'The wheel cannot start against its load.', formula: fixed(0, 'speed') };

@@ -71,8 +71,8 @@ function jacobi(c: Matrix): Matrix {
       for (let q = p + 1; q < n; q++) {
         if (c[p][q] === 0) continue;
         const theta = (c[q][q] - c[p][p]) / (2 * c[p][q]);
-        const t = Math.sign(theta || 1) / (Math.abs(theta) + Math.hypot(1, theta));
-        const cosine = 1 / Math.hypot(1, t);
+        const t = Math.sign(theta || 1) / (Math.abs(theta) + Math.sqrt(1 + theta * theta));
+        const cosine = 1 / Math.sqrt(1 + t * t);
         const sine = t * cosine;
         for (let k = 0; k < n; k++) [c[k][p], c[k][q]] = [cosine * c[k][p] - sine * c[k][q], sine * c[k][p] + cosine * c[k][q]];
         for (let k = 0; k < n; k++) [c[p][k], c[q][k]] = [cosine * c[p][k] - sine * c[q][k], sine * c[p][k] + cosine * c[q][k]];

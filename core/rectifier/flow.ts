@@ -1,15 +1,14 @@
 import type { Matrix } from '../numeric/symmetric';
 import { FAILED, firstFailure, type Level } from './events';
+import { harmonicsAt } from './harmonics';
 import { modeUnder, type Mode } from './mode';
+import type { Waves } from './symmetry';
 import type { Topology } from './topology';
 
-/** What drives the flow: harmonics of each phase's EMF at this speed, in volts, over the electrical angle. */
-export interface Drive {
-  /** Odd, rising. */
-  orders: number[];
-  /** [phase][harmonic] */
-  cos: number[][];
-  sin: number[][];
+/** What drives the flow: harmonics of each phase's EMF over the electrical angle. */
+export interface Drive extends Waves {
+  /** Of the shaft. [rad/s] */
+  speed: number;
   /** Electrical angular frequency. [rad/s] */
   omega: number;
   inductance: Matrix;
@@ -204,23 +203,6 @@ export function flowOf(topology: Topology, drive: Drive) {
     }
     return { end: currents, derivative, stretches };
   };
-}
-
-/** cos nθ and sin nθ of every odd order, by turning through 2θ from one to the next. */
-export function harmonicsAt(angle: number, orders: readonly number[], cosines: Float64Array, sines: Float64Array): void {
-  let c = Math.cos(angle);
-  let s = Math.sin(angle);
-  const c2 = c * c - s * s;
-  const s2 = 2 * c * s;
-  for (let n = 1, h = 0; h < orders.length; n += 2) {
-    if (orders[h] === n) {
-      cosines[h] = c;
-      sines[h++] = s;
-    }
-    const turned = c * c2 - s * s2;
-    s = s * c2 + c * s2;
-    c = turned;
-  }
 }
 
 /** The guard that has failed the furthest, −1 when none has. */

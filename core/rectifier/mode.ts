@@ -48,7 +48,7 @@ export interface GuardTerms {
 export function modeUnder(space: ModeSpace, drive: Drive): Mode {
   const m = drive.cos.length;
   const h = drive.orders.length;
-  const { omega, orders } = drive;
+  const { omega, orders, speed } = drive;
   const k = space.basis.length;
   const { values, vectors } = k
     ? generalizedEigen(reduced(space.resistance, space.basis), reduced(drive.inductance, space.basis))
@@ -78,6 +78,8 @@ export function modeUnder(space: ModeSpace, drive: Drive): Mode {
         fc += currents[i * k + j] * drive.cos[i][n];
         fs += currents[i * k + j] * drive.sin[i][n];
       }
+      fc *= speed;
+      fs *= speed;
       const w = orders[n] * omega;
       const size = values[j] ** 2 + w ** 2;
       mode.emfCos[at] = fc;
@@ -108,9 +110,10 @@ function guardTerms({ space, count: k, currents, flux, constant, cos, sin }: Mod
       const r = guard.residual[i];
       if (r === 0) continue;
       terms.constant[g] -= r * space.drop[i];
+      const perSpeed = r * drive.speed;
       for (let n = 0; n < h; n++) {
-        terms.cos[g * h + n] += r * drive.cos[i][n];
-        terms.sin[g * h + n] += r * drive.sin[i][n];
+        terms.cos[g * h + n] += perSpeed * drive.cos[i][n];
+        terms.sin[g * h + n] += perSpeed * drive.sin[i][n];
       }
     }
     for (let j = 0; j < k; j++) {
@@ -134,8 +137,16 @@ function guardTerms({ space, count: k, currents, flux, constant, cos, sin }: Mod
 
 /** Nᵀ M N. */
 function reduced(matrix: Matrix, basis: readonly number[][]): Matrix {
-  const through = basis.map((b) => matrix.map((row) => row.reduce((sum, x, j) => sum + x * b[j], 0)));
-  return basis.map((a) => through.map((column) => a.reduce((sum, x, i) => sum + x * column[i], 0)));
+  const k = basis.length;
+  const m = matrix.length;
+  const result = basis.map((column) => column.slice(0, k));
+  for (let b = 0; b < k; b++)
+    for (let a = 0; a <= b; a++) {
+      let sum = 0;
+      for (let i = 0; i < m; i++) if (basis[a][i] !== 0) for (let j = 0; j < m; j++) sum += basis[a][i] * matrix[i][j] * basis[b][j];
+      result[a][b] = result[b][a] = sum;
+    }
+  return result;
 }
 
 /** M W, flat, W with k columns. */

@@ -1,4 +1,5 @@
-import { harmonicsAt, type Stretch } from './flow';
+import type { Stretch } from './flow';
+import { harmonicsAt } from './harmonics';
 
 /** Integrals over a stretch. [rad] */
 export interface Moments {

@@ -1,4 +1,4 @@
-import type { PhaseEmf } from '../emf/stage';
+import { harmonicsAt } from './harmonics';
 import type { Bridge, Source } from './steady-state';
 
 /** Looks over a half period for the neighbourhood of the peak, and halvings-or-so that then close in on it. */
@@ -19,7 +19,7 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
  */
 export function openCircuitPeak(source: Source, bridge: Bridge): number {
   const step = Math.PI / LOOKS;
-  const at = (angle: number) => instant(source, bridge, angle);
+  const at = instantOf(source, bridge);
   let highest = 0;
   let most = -Infinity;
   for (let k = 0; k < LOOKS; k++) {
@@ -60,38 +60,40 @@ export function pathThreshold(source: Source, bridge: Bridge): number {
 /**
  * Shaft speed at which current begins to flow into a DC side.
  *
- * @param source  Generator. [V·s/rad]
- * @param bridge  Rectifier. [V]
- * @param dcEmf   EMF of the DC side. [V]
- * @returns       Speed, or undefined for a machine without EMF. [rad/s]
+ * @param openPeak   Of `openCircuitPeak`. [V·s/rad]
+ * @param threshold  Of `pathThreshold`. [V]
+ * @param dcEmf      EMF of the DC side. [V]
+ * @returns          Speed, or undefined for a machine without EMF. [rad/s]
  *
  * Source    rectified peak = dcEmf + thresholds; both sides known exactly.
  * Checked   tests/laws/rectifier.test.ts
  */
-export function cutInSpeed(source: Source, bridge: Bridge, dcEmf: number): number | undefined {
-  const peak = openCircuitPeak(source, bridge);
-  return peak > 0 ? (dcEmf + pathThreshold(source, bridge)) / peak : undefined;
+export function cutInSpeed(openPeak: number, threshold: number, dcEmf: number): number | undefined {
+  return openPeak > 0 ? (dcEmf + threshold) / openPeak : undefined;
 }
 
 const inSeries = ({ connection, phaseEmf }: Source, { arrangement }: Bridge) =>
   (connection === 'separate' || phaseEmf.length === 1) && arrangement === 'bridges-in-series';
 
-function instant(source: Source, bridge: Bridge, angle: number): number {
+/** Rectified volts of the open machine over the angle. */
+function instantOf(source: Source, bridge: Bridge): (angle: number) => number {
   const { connection, phaseEmf, orders } = source;
-  const e = phaseEmf.map((emf) => value(emf, orders, angle));
-  if (connection === 'separate' || e.length === 1) {
-    const sizes = e.map(Math.abs);
-    return inSeries(source, bridge) ? sizes.reduce((a, b) => a + b, 0) : Math.max(...sizes);
-  }
-  if (connection === 'star') return Math.max(...e) - Math.min(...e);
-  const mean = e.reduce((a, b) => a + b, 0) / e.length;
-  let potential = 0;
-  const corners = e.map((v) => (potential -= v - mean));
-  return Math.max(...corners) - Math.min(...corners);
-}
-
-function value({ cos, sin }: PhaseEmf, orders: readonly number[], angle: number): number {
-  let sum = 0;
-  for (let h = 0; h < orders.length; h++) sum += cos[h] * Math.cos(orders[h] * angle) + sin[h] * Math.sin(orders[h] * angle);
-  return sum;
+  const cosines = new Float64Array(orders.length);
+  const sines = new Float64Array(orders.length);
+  const e = phaseEmf.map(() => 0);
+  const apart = connection === 'separate' || phaseEmf.length === 1;
+  const series = inSeries(source, bridge);
+  return (angle) => {
+    harmonicsAt(angle, orders, cosines, sines);
+    phaseEmf.forEach(({ cos, sin }, k) => {
+      e[k] = 0;
+      for (let h = 0; h < orders.length; h++) e[k] += cos[h] * cosines[h] + sin[h] * sines[h];
+    });
+    if (apart) return series ? e.reduce((sum, v) => sum + Math.abs(v), 0) : Math.max(...e.map(Math.abs));
+    if (connection === 'star') return Math.max(...e) - Math.min(...e);
+    const mean = e.reduce((sum, v) => sum + v, 0) / e.length;
+    let potential = 0;
+    const corners = e.map((v) => (potential -= v - mean));
+    return Math.max(...corners) - Math.min(...corners);
+  };
 }

@@ -31,14 +31,20 @@ export function periodicPassage(
   for (let round = 1; round < MOST_ROUNDS; round++) {
     const end = image(passage.end);
     const left = end.map((value, i) => value - start[i]);
-    const size = Math.hypot(...left);
-    if (size <= CONVERGED * Math.max(Math.hypot(...end), scale)) break;
+    const size = length(left);
+    if (size <= CONVERGED * Math.max(length(end), scale)) break;
     const step = size < LESS * before ? newtonStep(passage.derivative, image, left) : left;
     before = size;
     start = step.map((value, i) => start[i] + value);
     passage = pass(start);
   }
   return { start, passage };
+}
+
+function length(vector: readonly number[]): number {
+  let sum = 0;
+  for (const x of vector) sum += x * x;
+  return Math.sqrt(sum);
 }
 
 /** Solves (1 − S D) step = left, S the exchange of phases. */

@@ -2,7 +2,7 @@ import type { PhaseEmf } from '../emf/stage';
 import { flowOf, type Drive } from './flow';
 import { momentsOf } from './moments';
 import { periodicPassage } from './periodic';
-import { periodSymmetry } from './symmetry';
+import { periodSymmetry, type PeriodSymmetry, type Waves } from './symmetry';
 import { topologyOf } from './topology';
 
 /** The generator, its AC cable counted in, as the rectifier sees it. */
@@ -84,9 +84,9 @@ export function steadyState(source: Source, bridge: Bridge, dc: DcSide, shaftSpe
       ...{ dcAmps: 0, dcAmpsRms: 0, phaseAmps: nothing, lineAmps: topology.elements.map(() => 0), start: nothing },
       ...{ copperLoss: 0, lineLoss: 0, diodeLoss: 0, dcWatts: 0, emfWatts: 0 },
     };
-  const drive = driveOf(source, shaftSpeed);
+  const { waves, symmetry } = preparedOf(source);
+  const drive = driveOf(source, waves, shaftSpeed);
   const flow = flowOf(topology, drive);
-  const symmetry = periodSymmetry(drive, source.connection);
   const { start, passage } = periodicPassage(
     (currents) => flow(currents, FROM, FROM + symmetry.span),
     symmetry,
@@ -145,19 +145,40 @@ function phaseSquare(i: number, currents: Float64Array, products: Float64Array, 
 /** Harmonics weaker than this share of the fundamental, in every phase, are left out. */
 const HEARD = 1e-4;
 
-function driveOf({ orders, phaseEmf, polePairs, inductance, resistance }: Source, shaftSpeed: number): Drive {
-  const omega = polePairs * shaftSpeed;
+/** What of a source neither speed nor temperature nor load change. */
+interface Prepared {
+  waves: Waves;
+  symmetry: PeriodSymmetry;
+  for: Pick<Source, 'connection' | 'inductance'>;
+}
+
+/** Kept as long as the EMFs they were worked out from: a curve asks for the same machine a hundred times. */
+const prepared = new WeakMap<readonly PhaseEmf[], Prepared>();
+
+function preparedOf({ orders, phaseEmf, connection, inductance }: Source): Prepared {
+  const kept = prepared.get(phaseEmf);
+  if (kept?.for.connection === connection && kept.for.inductance === inductance) return kept;
+  const strength = orders.map((_, h) => Math.max(...phaseEmf.map(({ cos, sin }) => Math.hypot(cos[h], sin[h]))));
+  const heard = orders.map((_, h) => h).filter((h) => strength[h] > HEARD * Math.max(...strength));
+  const waves: Waves = {
+    orders: heard.map((h) => orders[h]),
+    cos: phaseEmf.map(({ cos }) => heard.map((h) => cos[h])),
+    sin: phaseEmf.map(({ sin }) => heard.map((h) => sin[h])),
+  };
+  const made: Prepared = { waves, symmetry: periodSymmetry(waves, inductance, connection), for: { connection, inductance } };
+  prepared.set(phaseEmf, made);
+  return made;
+}
+
+function driveOf({ polePairs, inductance, resistance }: Source, waves: Waves, speed: number): Drive {
+  const omega = polePairs * speed;
   const least = (LEAST_INDUCTANCE * resistance) / omega;
   // Gershgorin: no combination of currents meets less inductance than this.
   const sure = Math.min(...inductance.map((row, i) => row.reduce((left, l, j) => (i === j ? left : left - Math.abs(l)), row[i])));
-  const added = sure < least ? least : 0;
-  const strength = orders.map((_, h) => Math.max(...phaseEmf.map(({ cos, sin }) => Math.hypot(cos[h], sin[h]))));
-  const heard = orders.map((_, h) => h).filter((h) => strength[h] > HEARD * Math.max(...strength));
   return {
-    orders: heard.map((h) => orders[h]),
+    ...waves,
+    speed,
     omega,
-    cos: phaseEmf.map(({ cos }) => heard.map((h) => cos[h] * shaftSpeed)),
-    sin: phaseEmf.map(({ sin }) => heard.map((h) => sin[h] * shaftSpeed)),
-    inductance: inductance.map((row, i) => row.map((l, j) => (i === j ? l + added : l))),
+    inductance: sure < least ? inductance.map((row, i) => row.map((l, j) => (i === j ? l + least : l))) : inductance,
   };
 }

@@ -11,7 +11,7 @@
  */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { cutInSpeed } from '../../core/rectifier/open-circuit';
+import { cutInSpeed, openCircuitPeak, pathThreshold } from '../../core/rectifier/open-circuit';
 import { steadyState, type Bridge, type Source } from '../../core/rectifier/steady-state';
 import { balancedSource } from '../core/rectifier/source';
 
@@ -95,7 +95,7 @@ test.each(arrangements)('%s, %s: nothing flows below cut-in, and current begins 
   const source = balancedSource(connection, 3, { peak: 0.2, inductance: 1e-4 });
   const bridge: Bridge = { arrangement, threshold: 0.7, slope: 0.01 };
   const dc = { emf: 24, resistance: 0.05 };
-  const cutIn = cutInSpeed(source, bridge, dc.emf) ?? 0;
+  const cutIn = cutInSpeed(openCircuitPeak(source, bridge), pathThreshold(source, bridge), dc.emf) ?? 0;
   expect(steadyState(source, bridge, dc, 0.99999 * cutIn).dcAmps).toBe(0);
   const above = [1.0001, 1.01, 1.1].map((k) => steadyState(source, bridge, dc, k * cutIn).dcAmps);
   expect(above[0]).toBeGreaterThan(0);

@@ -10,6 +10,7 @@ const drive = {
   orders: source.orders,
   cos: source.phaseEmf.map(({ cos }) => cos),
   sin: source.phaseEmf.map(({ sin }) => sin),
+  speed: 1,
   omega: 1,
   inductance: source.inductance,
 };

@@ -29,6 +29,6 @@ test('current passes two diodes, or two for each bridge in series', () => {
 });
 
 test('cut-in comes where the peak equals battery and thresholds', () => {
-  expect(cutInSpeed(balancedSource('star', 3, { peak: 0.5 }), bridge('bridge'), 12.6)).toBeCloseTo(14 / (0.5 * Math.sqrt(3)), 2);
-  expect(cutInSpeed(balancedSource('star', 3, { peak: 0 }), bridge('bridge'), 12.6)).toBeUndefined();
+  expect(cutInSpeed(0.5 * Math.sqrt(3), 1.4, 12.6)).toBeCloseTo(14 / (0.5 * Math.sqrt(3)), 12);
+  expect(cutInSpeed(0, 1.4, 12.6)).toBeUndefined();
 });
