@@ -120,6 +120,25 @@ function addend(part: Formula, isFirst: boolean, lay: (part: Formula, hold: numb
 
 const separated = (by: string, parts: Notation[]) => parts.flatMap((part, i) => (i > 0 ? [sign(by), part] : [part]));
 
+const BREAKS = /^[=≈≤≥>+−;]$/;
+
+/** Where a line may be broken: before each sign but a dot, and after a semicolon, unless it stands within a fraction, a root or brackets. */
+export function piecesOf(line: Notation): Notation[][] {
+  const pieces: Notation[][] = [[]];
+  let ended = false;
+  for (const part of flat(line)) {
+    const breaks = part.kind === 'sign' && BREAKS.test(part.text);
+    const ends = breaks && part.text === ';';
+    const last = pieces[pieces.length - 1];
+    if (ended || (breaks && !ends && last.length > 0)) pieces.push([part]);
+    else last.push(part);
+    ended = ends;
+  }
+  return pieces;
+}
+
+const flat = (line: Notation): Notation[] => (line.kind === 'row' ? line.parts.flatMap(flat) : [line]);
+
 /** In one line, as for a reader of plain text or a machine that speaks. */
 export function plainText(notation: Notation): string {
   const grouped = (part: Notation) => {

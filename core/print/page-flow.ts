@@ -4,8 +4,8 @@ export const MARGIN = 16;
 const FOOT = 14;
 
 /** Type sizes in points: the sheet is read at arm's length. */
-export const TYPE = { title: 20, longTitle: 14, machine: 12, heading: 15, large: 13, body: 11, foot: 10 };
-const POINT = 25.4 / 72;
+export const TYPE = { title: 20, longTitle: 14, machine: 12, heading: 15, large: 13, body: 11, foot: 10, small: 9 };
+export const POINT = 25.4 / 72;
 export const LINE = 1.3;
 
 /** A pen that goes down the page and turns it when there is no room left. All lengths in mm. */

@@ -1,9 +1,11 @@
-import type { Block } from '../sheet/document';
+import type { Block as SheetBlock, EntriesBlock, WorkingBlock } from '../sheet/document';
 import type { Drawing } from '../sheet/drawing';
 import { type Flow, frame, lineHeight, MARGIN, rule, TYPE } from './page-flow';
 import { drawOn, scaleToFit } from './pdf-drawing';
 import { KEPT, leastOfTable, printTable } from './pdf-table';
+import { leastOfEntries, leastOfWorking, printEntries, printWorking } from './pdf-working';
 
+type Block = SheetBlock | EntriesBlock | WorkingBlock;
 type Of<K extends Block['kind']> = Extract<Block, { kind: K }>;
 type Printer<K extends Block['kind']> = {
   /** Height of the smallest part that may stand at the foot of a page. [mm] */
@@ -70,6 +72,8 @@ const printers: { [K in Block['kind']]: Printer<K> } = {
       flow.y += drawingHeight(drawing) * scale + AFTER;
     },
   },
+  entries: { least: leastOfEntries, print: printEntries },
+  working: { least: leastOfWorking, print: printWorking },
   steps: {
     least: () => 3 * lineHeight(TYPE.body),
     print(flow, { steps }) {

@@ -2,7 +2,8 @@ import type { jsPDF } from 'jspdf';
 import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import { windingSheet } from '../sheet/build';
-import type { SheetDocument } from '../sheet/document';
+import type { ReportDocument } from '../sheet/document';
+import { calculationReport } from '../sheet/report';
 import { flowOn, MARGIN, TYPE } from './page-flow';
 import { printBlocks } from './pdf-blocks';
 import { pdfBytes, pdfDocument, type SheetPaper } from './pdf-document';
@@ -11,7 +12,15 @@ export type { SheetPaper } from './pdf-document';
 
 /** The winding sheet as a PDF file. The same design, paper, name and date give the same bytes. */
 export function sheetPdf(design: Design, results: Results, paper: SheetPaper): Uint8Array {
-  const sheet = windingSheet(design, results);
+  return printed(windingSheet(design, results), paper);
+}
+
+/** The calculation report as a PDF file, likewise. */
+export function reportPdf(design: Design, results: Results, paper: SheetPaper): Uint8Array {
+  return printed(calculationReport(design, results), paper);
+}
+
+function printed(sheet: ReportDocument, paper: SheetPaper): Uint8Array {
   const doc = pdfDocument(paper, { title: sheet.title, subject: sheet.machine, trace: sheet.trace });
   const flow = flowOn(doc);
   const titleSize = flow.wrap(sheet.title, flow.width, TYPE.title).length > 2 ? TYPE.longTitle : TYPE.title;
@@ -22,7 +31,7 @@ export function sheetPdf(design: Design, results: Results, paper: SheetPaper): U
   return pdfBytes(doc);
 }
 
-function footers(doc: jsPDF, sheet: SheetDocument, { fileName, date, version }: SheetPaper): void {
+function footers(doc: jsPDF, sheet: Pick<ReportDocument, 'trace'>, { fileName, date, version }: SheetPaper): void {
   const pages = doc.getNumberOfPages();
   const { pageSize } = doc.internal;
   const [right, base] = [pageSize.getWidth() - MARGIN, pageSize.getHeight() - MARGIN];

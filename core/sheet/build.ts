@@ -72,7 +72,8 @@ export function windingSheet(design: Design, results: Results): SheetDocument {
 }
 
 const severities = ['danger', 'warning', 'note'];
-const bySeverity = (cautions: Caution[]) => cautions.toSorted((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
+export const bySeverity = (cautions: Caution[]) =>
+  cautions.toSorted((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
 
 const arrangements = {
   'facing-pair': 'two discs facing',

@@ -1,3 +1,4 @@
+import type { Notation } from '../notation';
 import type { Caution } from '../problem';
 import type { Drawing } from './drawing';
 
@@ -21,6 +22,29 @@ export type Block =
   /** Numbered, each with a box to tick. */
   | { kind: 'steps'; steps: string[] }
   | { kind: 'cautions'; cautions: Caution[] };
+
+/** One result of the calculation report and how it comes about. */
+export interface WorkingBlock {
+  kind: 'working';
+  label: string;
+  symbol: string;
+  value: string;
+  /** Lines of mathematics, each under a word that says what it is. */
+  lines: { says: string; line: Notation }[];
+  /** Names of the symbols. */
+  where?: Notation;
+  notes: string[];
+}
+
+/** Entries of the design that results depend on. */
+export interface EntriesBlock {
+  kind: 'entries';
+  rows: { label: string; symbol: string; value: string }[];
+}
+
+export interface ReportDocument extends Omit<SheetDocument, 'blocks'> {
+  blocks: (Block | EntriesBlock | WorkingBlock)[];
+}
 
 export interface SheetDocument {
   title: string;

@@ -7,6 +7,7 @@ import {
   netlistOf,
   parseDesign,
   type Problem,
+  reportPdf,
   sheetPdf,
   solve,
   solveSummary,
@@ -36,6 +37,17 @@ interface Command {
   run(words: string[], flags: ReadonlySet<string>): string;
 }
 
+/** Writes one of the documents on A4, dated today. */
+function print(pdf: typeof sheetPdf): Command['run'] {
+  return ([file, out]) => {
+    const design = designIn(file!);
+    const date = new Date().toLocaleDateString('sv-SE'); // the local day, year first
+    const paper = { paper: 'a4', fileName: path.basename(file!), date, version: GAPWRIGHT_VERSION, fontBase64: font() } as const;
+    write(out!, pdf(design, solve(design), paper));
+    return '';
+  };
+}
+
 const commands: Record<string, Command> = {
   solve: {
     usage: 'solve FILE [--json]',
@@ -52,14 +64,14 @@ const commands: Record<string, Command> = {
     does: 'the winding sheet, as PDF on A4',
     words: 2,
     flags: [],
-    run: ([file, out]) => {
-      const design = designIn(file!);
-      const date = new Date().toLocaleDateString('sv-SE'); // the local day, year first
-      const paper = { paper: 'a4', fileName: path.basename(file!), date, version: GAPWRIGHT_VERSION, fontBase64: font() } as const;
-      const pdf = sheetPdf(design, solve(design), paper);
-      write(out!, pdf);
-      return '';
-    },
+    run: print(sheetPdf),
+  },
+  report: {
+    usage: 'report FILE OUT.pdf',
+    does: 'the calculation report: how every number comes about, as PDF on A4',
+    words: 2,
+    flags: [],
+    run: print(reportPdf),
   },
   cut: {
     usage: 'cut FILE OUTDIR',

@@ -7,7 +7,7 @@ import { newFromHand } from './new-from-hand';
 import { open } from './open';
 import { openRecent } from './open-recent';
 import { pin } from './pin';
-import { printSheet } from './print-sheet';
+import { printReport, printSheet } from './print';
 import { redo } from './redo';
 import { save } from './save';
 import { saveAs } from './save-as';
@@ -26,6 +26,7 @@ export const actions: readonly Action[] = [
   save,
   saveAs,
   printSheet,
+  printReport,
   undo,
   redo,
   lengthUnit,

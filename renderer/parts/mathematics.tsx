@@ -1,6 +1,6 @@
 import Box from '@mui/material/Box';
 import { createElement, type ReactNode } from 'react';
-import { plainText, type Notation } from '../../core';
+import { piecesOf, plainText, type Notation } from '../../core';
 import './mathematics.css';
 
 /** A line of mathematics in MathML, which wraps before its signs where it is longer than the page. */
@@ -21,20 +21,8 @@ export function SymbolInText({ of }: { of: string }) {
   return createElement('math', null, mathMl({ kind: 'symbol', text: of }, 0));
 }
 
-const breaks = /^[=≈≤≥>+−·,]$/;
-
-/** Where a line may be broken: before each sign that does not stand within a fraction, a root or brackets; a comma stays with what it ends. */
-function piecesOf(line: Notation): Notation[][] {
-  const pieces: Notation[][] = [[]];
-  for (const part of flat(line)) {
-    const starts = part.kind === 'sign' && breaks.test(part.text) && part.text !== ',' && (pieces.at(-1)?.length ?? 0) > 0;
-    if (starts) pieces.push([part]);
-    else pieces.at(-1)?.push(part);
-  }
-  return pieces;
-}
-
-const flat = (line: Notation): Notation[] => (line.kind === 'row' ? line.parts.flatMap(flat) : [line]);
+/** Signs that stand between two things, also at the beginning of a piece. */
+const between = /^[=≈≤≥>+−·]$/;
 
 /** MathML of a notation; `key` because elements of a list need one. */
 function mathMl(notation: Notation, key: number): ReactNode {
@@ -50,7 +38,7 @@ function mathMl(notation: Notation, key: number): ReactNode {
     case 'upright':
       return createElement('mtext', { key }, notation.text);
     case 'sign':
-      return createElement('mo', { key, ...(breaks.test(notation.text) ? { form: 'infix' } : { stretchy: 'false' }) }, notation.text);
+      return createElement('mo', { key, ...(between.test(notation.text) ? { form: 'infix' } : { stretchy: 'false' }) }, notation.text);
     case 'row':
       return element('mrow', ...notation.parts);
     case 'fraction':

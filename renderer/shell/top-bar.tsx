@@ -13,7 +13,7 @@ import { newFromHand } from '../actions/new-from-hand';
 import { open } from '../actions/open';
 import { openRecent } from '../actions/open-recent';
 import { pin } from '../actions/pin';
-import { printSheet } from '../actions/print-sheet';
+import { printReport, printSheet } from '../actions/print';
 import { redo } from '../actions/redo';
 import { save } from '../actions/save';
 import { saveAs } from '../actions/save-as';
@@ -30,7 +30,7 @@ import { NARROW } from '../theme';
 import { MenuButton } from './menu-button';
 
 const menus = {
-  File: [newDesign, newFromHand, newFromDemo, open, openRecent, null, save, saveAs, null, printSheet],
+  File: [newDesign, newFromHand, newFromDemo, open, openRecent, null, save, saveAs, null, printSheet, printReport],
   Variants: [pin, compare, sideBySide],
   Units: [lengthUnit, wireSizes, temperatureUnit],
 };

@@ -229,7 +229,7 @@ test('a table of points that cannot be read names the line and the column', () =
 });
 
 test('a command line that is not understood says what there is', () => {
-  expectRefusal(gapwright(), 1, /name a command: solve, sheet, cut, probe, netlist/);
+  expectRefusal(gapwright(), 1, /name a command: solve, sheet, report, cut, probe, netlist/);
   expectRefusal(gapwright('frobnicate'), 1, /there is no command "frobnicate"; there are solve/);
   expectRefusal(gapwright('constructor'), 1, /there is no command/);
   expectRefusal(gapwright('solve'), 1, /usage: solve FILE \[--json\]/);
@@ -241,6 +241,13 @@ test('a command line that is not understood says what there is', () => {
 test('help lists the commands', () => {
   const { status, stdout } = gapwright('--help');
   expect(status).toBe(0);
-  for (const command of ['solve FILE [--json]', 'sheet FILE OUT.pdf', 'cut FILE OUTDIR', 'probe FILE POINTS.csv', 'netlist FILE'])
+  for (const command of [
+    'solve FILE [--json]',
+    'sheet FILE OUT.pdf',
+    'report FILE OUT.pdf',
+    'cut FILE OUTDIR',
+    'probe FILE POINTS.csv',
+    'netlist FILE',
+  ])
     expect(stdout).toContain(command);
 });

@@ -3,7 +3,7 @@ import Button from '@mui/material/Button';
 import InputBase from '@mui/material/InputBase';
 import NativeSelect from '@mui/material/NativeSelect';
 import { attempt } from '../../actions/attempt';
-import { printSheet } from '../../actions/print-sheet';
+import { printSheet } from '../../actions/print';
 import { boxStyle } from '../../parts/box-style';
 import { fieldId, FieldRow } from '../../parts/field-row';
 import { PrintIcon } from '../../parts/icons';

@@ -1,15 +1,23 @@
 import fontUrl from '../assets/fonts/DejaVuSans.ttf?url';
-import { sheetPdf, type Design, type Results } from '../core';
+import { reportPdf, sheetPdf, type Design, type Results } from '../core';
 
 /** Set by the build. */
 declare const GAPWRIGHT_VERSION: string;
 
-/** The winding sheet as PDF bytes, with today's date and the font that has its signs. Loaded only when a sheet is asked for. */
-export async function printedSheet(design: Design, results: Results, paper: 'a4' | 'letter', fileName: string): Promise<Uint8Array> {
+const writers = { sheet: sheetPdf, report: reportPdf };
+
+/** A document as PDF bytes, with today's date and the font that has its signs. Loaded only when one is asked for. */
+export async function printed(
+  what: keyof typeof writers,
+  design: Design,
+  results: Results,
+  paper: 'a4' | 'letter',
+  fileName: string,
+): Promise<Uint8Array> {
   const font = await fetch(fontUrl);
-  if (!font.ok) throw new Error(`the sheet's font could not be read (${font.status})`);
+  if (!font.ok) throw new Error(`the font for paper could not be read (${font.status})`);
   const fontBase64 = base64(new Uint8Array(await font.arrayBuffer()));
-  return sheetPdf(design, results, { paper, fileName, date: today(), version: GAPWRIGHT_VERSION, fontBase64 });
+  return writers[what](design, results, { paper, fileName, date: today(), version: GAPWRIGHT_VERSION, fontBase64 });
 }
 
 function today(): string {
