@@ -1,4 +1,4 @@
-import { chebyshevNodes } from '../numeric/interpolate';
+import { chebyshevNodes, clusteredNodes } from '../numeric/interpolate';
 import type { Body } from './images';
 import { quarterSampling } from './ring-harmonics';
 import type { FieldSource } from './source';
@@ -83,9 +83,12 @@ export function resolution(source: FieldSource, region: Box, peak: number) {
     quarter.map((_, h) => round.reduce((sum, b, j) => sum + b[component] * weights[h * MOST_HARMONICS + j], 0));
   const edge = quarter[round.reduce((best, b, j) => (Math.abs(b[1]) > Math.abs(round[best][1]) ? j : best), 0)];
 
-  const trialRadii = chebyshevNodes(MOST_RADII, region.innerRadius, region.outerRadius);
-  const radiiNeeded = (z: number) =>
-    Math.max(...[0, 0.4, 0.8, 1.2, edge].map((e) => termsKept(chebyshevSeries(trialRadii.map((x) => sample(x, e, z, [0, 1])[0])), limit)));
+  const radiiNeeded = (z: number) => {
+    const trial = clusteredNodes(MOST_RADII, region.innerRadius, region.outerRadius, source.edges, distance(body, z));
+    return Math.max(
+      ...[0, 0.4, 0.8, 1.2, edge].map((e) => termsKept(chebyshevSeries(trial.map((x) => sample(x, e, z, [0, 1])[0])), limit)),
+    );
+  };
   const radii = radiiNeeded(top);
   const nearest = distance(body, top);
   // Between the trials at the roughest and the smoothest height, a power of the distance.
