@@ -155,8 +155,9 @@ function mirrored(half: HarmonicGrid, heights: number[], lower: Lower): Harmonic
  *
  * Valid     to about 0.1 % of the peak in the copper as a whole; where copper lies within a hundredth of a pitch radius of a sharp magnet edge, the single
  *           point may be off by a few times as much, in ripples that cancel along a turn.
+ *           The mean square that eddy loss goes by, orders squared, is within 0.2 % of the direct sum with 0.7 mm of air before the copper, 0.7 % with 0.3 mm.
  * Source    quarter-wave Fourier sums; Chebyshev interpolation, Trefethen 2013 (from memory).
- * Checked   tests/reference/field-rotors.test.ts
+ * Checked   tests/reference/field-rotors.test.ts, tests/core/heat/eddy.test.ts
  */
 export function gapSpectrum(source: FieldSource, region: Box, peak: number): GapSpectrum {
   const size = Math.abs(peak);
