@@ -4,8 +4,7 @@ import type { Problem } from '../problem';
 import { geometryProblems } from './geometry';
 import { designSchema, type Design } from './schema';
 
-/** A refused design is there all the same when each entry is sound and they only cannot stand together: it can be shown and put right. */
-export type Parsed = { ok: true; design: Design } | { ok: false; problems: Problem[]; design?: Design };
+export type Parsed = { ok: true; design: Design } | { ok: false; problems: Problem[] };
 
 /**
  * Reads the text of a design file.
@@ -31,7 +30,7 @@ export function readDesign(value: unknown): Parsed {
   const result = designSchema.safeParse(value);
   if (!result.success) return { ok: false, problems: result.error.issues.flatMap((issue) => problemsOf(issue, value)) };
   const problems = geometryProblems(result.data);
-  return problems.length ? { ok: false, problems, design: result.data } : { ok: true, design: result.data };
+  return problems.length ? { ok: false, problems } : { ok: true, design: result.data };
 }
 
 function headerProblem(value: unknown): Problem | undefined {

@@ -13,7 +13,6 @@ import {
   solveSummary,
   svgText,
 } from '../../core/index';
-import { designText } from '../design-text';
 import { reason } from '../whole-file';
 import { fieldTable, pointsFrom } from './points';
 import { reportOf } from './report';
@@ -97,7 +96,7 @@ const commands: Record<string, Command> = {
     flags: [],
     run: ([file, points]) => {
       const field = fieldProbe(designIn(file!));
-      return fieldTable(pointsFrom(read(points!).toString('utf8'), path.basename(points!)), field);
+      return fieldTable(pointsFrom(read(points!), path.basename(points!)), field);
     },
   },
   netlist: {
@@ -143,23 +142,14 @@ function help(): string {
 }
 
 function designIn(file: string) {
-  const parsed = parseDesign(designTextIn(file));
+  const parsed = parseDesign(read(file));
   if (!parsed.ok) throw new BadDesign(file, parsed.problems);
   return parsed.design;
 }
 
-function designTextIn(file: string): string {
-  const bytes = read(file);
+function read(file: string): string {
   try {
-    return designText(bytes);
-  } catch (error) {
-    throw new BadDesign(file, [{ where: '', message: reason(error) }]);
-  }
-}
-
-function read(file: string): Buffer {
-  try {
-    return readFileSync(file);
+    return readFileSync(file, 'utf8');
   } catch (error) {
     throw new Error(`${file}: ${reason(error)}`);
   }

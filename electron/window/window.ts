@@ -1,35 +1,22 @@
-import { BrowserWindow, type BrowserWindowConstructorOptions, type Dialog, type Session, type WebContents } from 'electron';
+import { BrowserWindow, type Dialog, type Session, type WebContents } from 'electron';
 import type { Host } from '../contract';
+import type { KeptTexts } from '../kept-texts';
 import { bundleAddress } from './protocol';
 
 /** The one window: a sandboxed page that can go nowhere and open nothing. */
-export function openWindow(
-  preload: string,
-  dialog: Pick<Dialog, 'showErrorBox' | 'showMessageBox'>,
-  place: Pick<BrowserWindowConstructorOptions, 'x' | 'y' | 'width' | 'height' | 'minWidth' | 'minHeight'>,
-): BrowserWindow {
+export function openWindow(preload: string, dialog: Pick<Dialog, 'showErrorBox'>): BrowserWindow {
   const window = new BrowserWindow({
-    ...place,
+    width: 1400,
+    height: 900,
+    minWidth: 700,
+    minHeight: 500,
     show: false,
     title: 'Gapwright',
-    webPreferences: {
-      preload,
-      sandbox: true,
-      contextIsolation: true,
-      nodeIntegration: false,
-      nodeIntegrationInWorker: false,
-      nodeIntegrationInSubFrames: false,
-      webSecurity: true,
-      allowRunningInsecureContent: false,
-      experimentalFeatures: false,
-      webviewTag: false,
-      navigateOnDragDrop: false,
-      spellcheck: false,
-    },
+    webPreferences: { preload, sandbox: true, contextIsolation: true, nodeIntegration: false, webviewTag: false, spellcheck: false },
   });
   window.once('ready-to-show', () => window.show());
   stayOnPage(window.webContents);
-  reloadAfterCrash(window, dialog);
+  reloadAfterCrash(window);
   window.loadURL(bundleAddress).catch((error: unknown) => {
     dialog.showErrorBox(
       'Gapwright',
@@ -47,33 +34,15 @@ function stayOnPage(page: WebContents): void {
   page.on('will-attach-webview', (event) => event.preventDefault());
 }
 
-/**
- * A page that died comes back at once and finds its recovery text. When it dies again within seconds, or stops answering, the user decides.
- */
-function reloadAfterCrash(window: BrowserWindow, dialog: Pick<Dialog, 'showMessageBox'>): void {
-  const page = window.webContents;
-  const offerReload = async (message: string, otherwise: string): Promise<void> => {
-    const { response } = await dialog.showMessageBox(window, {
-      type: 'warning',
-      title: 'Gapwright',
-      message,
-      detail: 'Work that was not saved is kept for recovery every few seconds, and offered when the page is there again.',
-      buttons: ['Load it again', otherwise],
-      defaultId: 0,
-      cancelId: 1,
-    });
-    if (response === 0) page.reload();
-  };
+/** A page that died comes back at once and finds its recovery text; one that dies again within seconds stays down. */
+function reloadAfterCrash(window: BrowserWindow): void {
   let last = -Infinity;
-  page.on('render-process-gone', (_event, { reason }) => {
-    if (reason === 'clean-exit') return;
+  window.webContents.on('render-process-gone', (_event, { reason }) => {
     const now = performance.now();
-    const isFirst = now - last > 10_000;
+    if (reason === 'clean-exit' || now - last < 10_000) return;
     last = now;
-    if (isFirst) page.reload();
-    else void offerReload('The page stopped twice within seconds.', 'Leave it');
+    window.webContents.reload();
   });
-  window.on('unresponsive', () => void offerReload('The page does not answer.', 'Wait'));
 }
 
 export function refuseAllPermissions(session: Session): void {
@@ -87,7 +56,7 @@ export function refuseAllPermissions(session: Session): void {
 export function guardClosing(
   window: BrowserWindow,
   dialog: Pick<Dialog, 'showMessageBoxSync'>,
-  forgetRecovery: () => Promise<void>,
+  kept: Pick<KeptTexts, 'writeRecovery'>,
 ): Pick<Host, 'setUnsaved'> {
   let unsaved = false;
   window.on('close', (event) => {
@@ -102,7 +71,7 @@ export function guardClosing(
       cancelId: 0,
     });
     if (choice !== 1) return;
-    void forgetRecovery().finally(() => window.destroy());
+    void kept.writeRecovery(null).finally(() => window.destroy());
   });
   return {
     setUnsaved: (value) => {
