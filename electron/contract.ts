@@ -24,13 +24,15 @@ export interface Host {
   openDesign(): Promise<OpenedFile | null>;
   /** The design that the system asked the program to open, by a double click or on the command line; null when there is none (any more). */
   takeWaitingDesign(): Promise<OpenedFile | null>;
-  /** Writes a design back to where the token came from. */
+  /** Whether another program has changed the file since it was last read or written here. */
+  isChanged(token: string): Promise<boolean>;
+  /** Writes a design back to where the token came from; asks first when another program has changed what is there. */
   saveDesign(token: string, text: string): Promise<void>;
   /** Asks where, then writes; null when the user thinks better of it. */
   saveDesignAs(suggestedName: string, text: string): Promise<{ token: string; name: string } | null>;
   /** Asks where, then writes bytes that are not a design: a sheet, a cutting file, a table. */
   exportFile(suggestedName: string, kind: FileKind, bytes: Uint8Array): Promise<{ name: string } | null>;
-  /** The text kept for recovery after a crash, if the last run left one. */
+  /** The newest text kept for recovery by a page that is gone. It is this page's from now on, to keep or to forget. */
   readRecovery(): Promise<string | null>;
   /** Keeps, or with null forgets, the recovery text. */
   writeRecovery(text: string | null): Promise<void>;
@@ -45,6 +47,7 @@ export interface Host {
 export const hostCalls = {
   openDesign: true,
   takeWaitingDesign: true,
+  isChanged: true,
   saveDesign: true,
   saveDesignAs: true,
   exportFile: true,
@@ -55,6 +58,18 @@ export const hostCalls = {
   setUnsaved: true,
   setMenu: true,
 } satisfies Record<keyof Host, true>;
+
+/**
+ * What the served host answers: the texts that must outlive a page. Several pages may be open at once, so each names itself and has a recovery
+ * text of its own; the pages that are there are told, so that only the text of one that is gone is handed on.
+ */
+export interface KeepingHost {
+  readRecovery(page: string, present: string[]): Promise<string | null>;
+  writeRecovery(page: string, text: string | null): Promise<void>;
+  readSettings(): Promise<string | null>;
+  writeSettings(text: string): Promise<void>;
+  setUnsaved(page: string, unsaved: boolean): Promise<void>;
+}
 
 /** What preload puts on `window.gapwrightHost` in the desktop window; absent in a browser. */
 export interface WindowHost extends Host {

@@ -1,7 +1,9 @@
 import type { FileKind, Host, OpenedFile } from '../electron/contract';
+import { browserKeeping } from './browser-keeping';
+import { otherTabs, type SameFile } from './other-tabs';
 
 /** The parts of the File System Access API used here; not every browser has it. */
-interface FileHandle {
+interface FileHandle extends SameFile {
   readonly name: string;
   getFile(): Promise<File>;
   createWritable(): Promise<{ write(data: string | Uint8Array): Promise<void>; close(): Promise<void> }>;
@@ -28,16 +30,28 @@ const words: Record<FileKind, string> = {
   dxf: 'DXF drawing',
 };
 
-/** The host's contract with the browser's own means; what must outlive the page goes to the server it came from, or to local storage. */
+interface Known {
+  handle: FileHandle;
+  /** What was last read or written here. */
+  seen: string;
+}
+
+/** The host's contract with the browser's own means. */
 export function createBrowserHost(): Host {
-  const handles = new Map<string, FileHandle>();
+  const files = new Map<string, Known>();
+  let tabs: ReturnType<typeof otherTabs> | undefined;
   const pickers = (): FilePickers => window as FilePickers;
-  const keep = (handle: FileHandle) => {
+  const isOpenElsewhere = (handle: FileHandle) => {
+    tabs ??= otherTabs(() => [...files.values()].map((known) => known.handle));
+    return tabs.haveOpen(handle);
+  };
+  const keep = (handle: FileHandle, seen: string) => {
     const token = crypto.randomUUID();
-    handles.set(token, handle);
+    files.set(token, { handle, seen });
     return token;
   };
 
+  /** Undefined when the user thinks better of it; no handle where the browser can only download. */
   const saveAs = async (suggestedName: string, kind: FileKind, data: string | Uint8Array) => {
     const own = pickers();
     if (!own.showSaveFilePicker) {
@@ -45,7 +59,8 @@ export function createBrowserHost(): Host {
       return { name: suggestedName, handle: undefined };
     }
     const handle = await unlessAborted(() => own.showSaveFilePicker?.({ suggestedName, types: [accepts(kind)] }));
-    if (!handle) return null;
+    if (!handle || ((await isOpenElsewhere(handle)) && !confirm(`${handle.name} is open in another tab. Replace it all the same?`)))
+      return undefined;
     await write(handle, data);
     return { name: handle.name, handle };
   };
@@ -56,27 +71,39 @@ export function createBrowserHost(): Host {
       if (!own.showOpenFilePicker) return chosenFile();
       const chosen = await unlessAborted(() => own.showOpenFilePicker?.({ types: [accepts('gapwright')] }));
       const handle = chosen?.[0];
-      return handle ? { token: keep(handle), name: handle.name, text: await (await handle.getFile()).text() } : null;
+      if (!handle) return null;
+      const { name } = handle;
+      if (
+        (await isOpenElsewhere(handle)) &&
+        !confirm(`${name} is open in another tab. What is saved in one replaces what the other saved. Open it here too?`)
+      )
+        return null;
+      const text = await designText(await handle.getFile());
+      return { token: keep(handle, text), name, text };
     },
     takeWaitingDesign: () => Promise.resolve(null),
+    async isChanged(token) {
+      const known = files.get(token);
+      return known !== undefined && isChanged(known);
+    },
     async saveDesign(token, text) {
-      const handle = handles.get(token);
-      if (handle) await write(handle, text);
-      else download(nameOf(token), 'gapwright', text);
+      const known = files.get(token);
+      if (!known) return download(nameOf(token), 'gapwright', text);
+      const { name } = known.handle;
+      if ((await isChanged(known)) && !confirm(`${name} was changed by another program since it was opened or saved here. Replace it?`))
+        throw new Error(`${name} was changed by another program and is left as it is. “Save as” keeps this design in another file.`);
+      await write(known.handle, text);
+      known.seen = text;
     },
     async saveDesignAs(suggestedName, text) {
       const saved = await saveAs(suggestedName, 'gapwright', text);
-      return saved && { name: saved.name, token: saved.handle ? keep(saved.handle) : downloadToken(saved.name) };
+      return saved ? { name: saved.name, token: saved.handle ? keep(saved.handle, text) : downloadToken(saved.name) } : null;
     },
     async exportFile(suggestedName, kind, bytes) {
       const saved = await saveAs(suggestedName, kind, bytes);
-      return saved && { name: saved.name };
+      return saved ? { name: saved.name } : null;
     },
-    readRecovery: () => kept<string | null>('readRecovery', [], () => localStorage.getItem('recovery')),
-    writeRecovery: (text) => kept<void>('writeRecovery', [text], () => putLocal('recovery', text)),
-    readSettings: () => kept<string | null>('readSettings', [], () => localStorage.getItem('settings')),
-    writeSettings: (text) => kept<void>('writeSettings', [text], () => putLocal('settings', text)),
-    setUnsaved: () => Promise.resolve(),
+    ...browserKeeping(),
     setMenu: () => Promise.resolve(),
   };
 }
@@ -87,6 +114,32 @@ const nameOf = (token: string) => token.replace(/^download:/, '');
 
 const accepts = (kind: FileKind) => ({ description: words[kind], accept: { [types[kind]]: [`.${kind}`] } });
 
+/** Far above any design that can be made here. [bytes] */
+const largestDesign = 10_000_000;
+
+async function designText(file: File): Promise<string> {
+  if (file.size > largestDesign) throw new Error(`${file.name} is larger than any design, ${largestDesign / 1e6} MB`);
+  const bytes = await file.arrayBuffer();
+  try {
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    // What is in UTF-16 and plain English otherwise passes for UTF-8.
+    if (!text.includes('\0')) return text;
+  } catch {
+    // Said below, for both.
+  }
+  throw new Error(`${file.name} is not text in UTF-8`);
+}
+
+/** A file that is gone or cannot be read holds nothing that a save would destroy. */
+async function isChanged({ handle, seen }: Known): Promise<boolean> {
+  const now = await handle
+    .getFile()
+    .then((file) => file.text())
+    .catch(() => seen);
+  return now !== seen;
+}
+
+/** The browser writes beside the file and puts it in place on closing. */
 async function write(handle: FileHandle, data: string | Uint8Array): Promise<void> {
   const stream = await handle.createWritable();
   await stream.write(data);
@@ -120,33 +173,8 @@ function chosenFile(): Promise<OpenedFile | null> {
     input.onchange = () => {
       const file = input.files?.[0];
       if (!file) resolve(null);
-      else file.text().then((text) => resolve({ token: downloadToken(file.name), name: file.name, text }), reject);
+      else designText(file).then((text) => resolve({ token: downloadToken(file.name), name: file.name, text }), reject);
     };
     input.click();
   });
-}
-
-/** Whether the page comes from the served host; settled by the first answer. */
-let served: boolean | undefined;
-
-async function kept<T>(call: keyof Host, args: unknown[], local: () => unknown): Promise<T> {
-  if (served !== false) {
-    const response = await fetch(`/host/${call}`, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ args }),
-    });
-    served ??= response.headers.get('content-type')?.includes('json') ?? false;
-    if (served) {
-      const answer = (await response.json()) as { value?: T; error?: string };
-      if (answer.error !== undefined) throw new Error(answer.error);
-      return answer.value as T;
-    }
-  }
-  return local() as T;
-}
-
-function putLocal(key: string, text: string | null): void {
-  if (text === null) localStorage.removeItem(key);
-  else localStorage.setItem(key, text);
 }

@@ -4,7 +4,8 @@ import type { Problem } from '../problem';
 import { geometryProblems } from './geometry';
 import { designSchema, type Design } from './schema';
 
-export type Parsed = { ok: true; design: Design } | { ok: false; problems: Problem[] };
+/** A refused design is there all the same when each entry is sound and they only cannot stand together: it can be shown and put right. */
+export type Parsed = { ok: true; design: Design } | { ok: false; problems: Problem[]; design?: Design };
 
 /**
  * Reads the text of a design file.
@@ -30,7 +31,7 @@ export function readDesign(value: unknown): Parsed {
   const result = designSchema.safeParse(value);
   if (!result.success) return { ok: false, problems: result.error.issues.flatMap((issue) => problemsOf(issue, value)) };
   const problems = geometryProblems(result.data);
-  return problems.length ? { ok: false, problems } : { ok: true, design: result.data };
+  return problems.length ? { ok: false, problems, design: result.data } : { ok: true, design: result.data };
 }
 
 function headerProblem(value: unknown): Problem | undefined {

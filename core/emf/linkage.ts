@@ -1,12 +1,13 @@
 import type { GapSpectrum } from '../field/stage';
 import { gaussLegendre } from '../numeric/integrate';
-import { barycentricWeights, interpolationCoefficients } from '../numeric/interpolate';
+import { chebyshevWeights, interpolationCoefficients } from '../numeric/interpolate';
 import type { Edge } from '../winding/layouts';
 
-/** Gauss nodes across the leg, through the copper's height, and along each straight edge. */
+/** Gauss nodes across the leg, through the copper's height, and along a straight edge as long as the copper's whole reach along the radius. */
 const OFFSETS = 8;
 const HEIGHTS = 4;
-const ALONG = 14;
+const ALONG = 24;
+const FEWEST_ALONG = 8;
 
 /** One turn's straight edges at an offset, of which the whole turn has `repeat` sets. [m] */
 export type EdgesAt = (offset: number) => { edges: Edge[]; repeat: number };
@@ -19,15 +20,19 @@ export interface Section {
   thickness: number;
 }
 
-/** b_n on the spectrum's radii, averaged over the copper's height. No turn's path depends on its height, so this goes first. [T] */
-function meanOverHeight({ bz, heights }: GapSpectrum, { height, thickness }: Section): number[][] {
+/** b_n averaged over the copper's height, by radius and order, the last fastest. No turn's path depends on its height, so this goes first. [T] */
+function meanOverHeight({ bz, heights, radii, orders }: GapSpectrum, { height, thickness }: Section): Float64Array {
   const { nodes, weights } = gaussLegendre(HEIGHTS, height - thickness / 2, height + thickness / 2);
-  const barycentric = barycentricWeights(heights);
+  const chebyshev = chebyshevWeights(heights.length);
   const share = heights.map(() => 0);
   nodes.forEach((z, j) => {
-    interpolationCoefficients(heights, z, barycentric).forEach((c, k) => (share[k] += (weights[j] / thickness) * c));
+    interpolationCoefficients(heights, z, chebyshev).forEach((c, k) => (share[k] += (weights[j] / thickness) * c));
   });
-  return bz.map((levels) => levels[0].map((_, i) => levels.reduce((sum, row, k) => sum + share[k] * row[i], 0)));
+  const mean = new Float64Array(radii.length * orders.length);
+  for (let h = 0; h < orders.length; h++)
+    for (let k = 0; k < heights.length; k++)
+      for (let i = 0, row = bz[h][k]; i < radii.length; i++) mean[i * orders.length + h] += share[k] * row[i];
+  return mean;
 }
 
 /**
@@ -49,27 +54,37 @@ function meanOverHeight({ bz, heights }: GapSpectrum, { height, thickness }: Sec
 export function turnLinkage(spectrum: GapSpectrum, edgesAt: EdgesAt, section: Section): number[] {
   const { orders, radii } = spectrum;
   const p = spectrum.poles / 2;
+  const count = orders.length;
   const mean = meanOverHeight(spectrum, section);
-  const barycentric = barycentricWeights(radii);
-  const linkage = orders.map(() => 0);
+  const chebyshev = chebyshevWeights(radii.length);
+  const linkage = new Float64Array(count);
+  const field = new Float64Array(count);
   const offsets = gaussLegendre(OFFSETS, 0, section.legWidth);
-  const along = gaussLegendre(ALONG, 0, 1);
-  offsets.nodes.forEach((offset, i) => {
-    const { edges, repeat } = edgesAt(offset);
-    for (const [[x0, y0], [x1, y1]] of edges)
-      along.nodes.forEach((share, k) => {
-        const [x, y] = [x0 + share * (x1 - x0), y0 + share * (y1 - y0)];
-        const r = Math.hypot(x, y);
+  const reach = radii[radii.length - 1] - radii[0];
+  for (let i = 0; i < OFFSETS; i++) {
+    const { edges, repeat } = edgesAt(offsets.nodes[i]);
+    const turns = (repeat * offsets.weights[i]) / section.legWidth / p;
+    for (const [[x0, y0], [x1, y1]] of edges) {
+      const length = Math.hypot(x1 - x0, y1 - y0);
+      const along = gaussLegendre(Math.max(FEWEST_ALONG, Math.min(2 * ALONG, Math.ceil((ALONG * length) / reach))), 0, 1);
+      for (let k = 0; k < along.nodes.length; k++) {
+        const x = x0 + along.nodes[k] * (x1 - x0);
+        const y = y0 + along.nodes[k] * (y1 - y0);
+        const r = Math.sqrt(x * x + y * y);
+        const across = interpolationCoefficients(radii, r, chebyshev);
+        field.fill(0);
+        for (let j = 0; j < across.length; j++) for (let h = 0, row = j * count; h < count; h++) field[h] += across[j] * mean[row + h];
         const angle = p * Math.atan2(y, x);
-        const dr = (x * (x1 - x0) + y * (y1 - y0)) / r;
-        const weight = (repeat * offsets.weights[i] * along.weights[k] * dr * r) / section.legWidth / p;
-        const across = interpolationCoefficients(radii, r, barycentric);
-        for (let h = 0; h < orders.length; h++) {
-          let b = 0;
-          for (let j = 0; j < across.length; j++) b += across[j] * mean[h][j];
-          linkage[h] -= (weight * b * Math.sin(orders[h] * angle)) / orders[h];
+        // dr · r
+        const weight = turns * along.weights[k] * (x * (x1 - x0) + y * (y1 - y0));
+        // sin nε from the two orders before it.
+        const twice = 2 * Math.cos(2 * angle);
+        for (let h = 0, sine = Math.sin(angle), before = -sine; h < count; h++) {
+          linkage[h] -= (weight * field[h] * sine) / orders[h];
+          [sine, before] = [twice * sine - before, sine];
         }
-      });
-  });
-  return linkage;
+      }
+    }
+  }
+  return Array.from(linkage);
 }

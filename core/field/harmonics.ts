@@ -1,4 +1,4 @@
-import { barycentricWeights, interpolationCoefficients } from '../numeric/interpolate';
+import { chebyshevWeights, interpolationCoefficients } from '../numeric/interpolate';
 import type { GapSpectrum } from './stage';
 
 /** Reads the spectrum at any radius and height in the winding's region. */
@@ -28,8 +28,8 @@ const MOST_LEVELS = 64;
 export function spectrumReader(spectrum: GapSpectrum): SpectrumReader {
   const { radii, heights } = spectrum;
   const orders = spectrum.orders.length;
-  const radiusWeights = barycentricWeights(radii);
-  const heightWeights = barycentricWeights(heights);
+  const radiusWeights = chebyshevWeights(radii.length);
+  const heightWeights = chebyshevWeights(heights.length);
   let lastRadius = NaN;
   let across: number[] = [];
 

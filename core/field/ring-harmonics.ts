@@ -2,13 +2,16 @@ import { chebyshevNodes, interpolationCoefficients } from '../numeric/interpolat
 import type { Body } from './images';
 import type { FieldSource } from './source';
 
-/** b_n on a grid of heights and radii; arrays run over harmonic, height, radius, the last fastest. */
+/** Which part of the field: B_z as a series of cosines, or B_θ as one of sines. */
+export type Component = 'bz' | 'bTheta';
+
+/** Harmonics of one component on a grid of heights and radii; values run over harmonic, height, radius, the last fastest. [T] */
 export interface HarmonicGrid {
   radii: number[];
   heights: number[];
   harmonics: number;
-  bz: Float64Array;
-  bTheta: Float64Array;
+  component: Component;
+  values: Float64Array;
 }
 
 /**
@@ -17,13 +20,13 @@ export interface HarmonicGrid {
  * @param radii      Radii. [m]
  * @param heights    Heights over the mid-plane. [m]
  * @param harmonics  Number of odd orders. [-]
+ * @param component  Which part of the field. [-]
  * @returns          Grid of zeros. [T]
  *
  * Source    by definition.
  */
-export function emptyGrid(radii: number[], heights: number[], harmonics: number): HarmonicGrid {
-  const size = harmonics * heights.length * radii.length;
-  return { radii, heights, harmonics, bz: new Float64Array(size), bTheta: new Float64Array(size) };
+export function emptyGrid(radii: number[], heights: number[], harmonics: number, component: Component): HarmonicGrid {
+  return { radii, heights, harmonics, component, values: new Float64Array(harmonics * heights.length * radii.length) };
 }
 
 /** Where to sample round the disc, and what each sample counts for in each harmonic: `cosine` for B_z, `sine` for B_θ, by harmonic and sample. */
@@ -116,40 +119,53 @@ export function addHarmonics(
   grid: HarmonicGrid,
   lower = 1,
 ): void {
-  const { radii, heights } = grid;
+  const { radii, heights, values } = grid;
   const { poles, offset, remanence } = source;
-  const { electrical, cosine, sine } = sampling;
+  const { electrical, harmonics } = sampling;
+  const table = grid.component === 'bz' ? sampling.cosine : sampling.sine;
   const stride = heights.length * radii.length;
   const samples = electrical.length;
-  const local = new Float64Array(3);
-  const fields = bodies.map((body) => source.fieldOf(body.axial));
-  const shares = bodies.map((body) => (body.upper ? 1 : lower));
+  const fields = bodies.map((body) => pointField(source, body, grid.component));
+  const shares = bodies.map((body) => (body.upper ? remanence : lower * remanence));
+  const centres = bodies.map((body) => body.zCentre);
   const cosines = new Float64Array(magnets.length);
   const sines = new Float64Array(magnets.length);
+  const around = new Float64Array(stride);
   for (let j = 0; j < samples; j++) {
     for (let m = 0; m < magnets.length; m++) {
       const angle = (2 * (electrical[j] - Math.PI * magnets[m])) / poles;
       cosines[m] = Math.cos(angle);
       sines[m] = Math.sin(angle);
     }
-    for (let i = 0; i < stride; i++) {
-      const r = radii[i % radii.length];
-      const z = heights[Math.floor(i / radii.length)];
-      let bz = 0;
-      let bTheta = 0;
+    around.fill(0);
+    for (let b = 0; b < bodies.length; b++) {
+      const field = fields[b];
       for (let m = 0; m < magnets.length; m++) {
-        const c = cosines[m];
-        const s = sines[m];
-        local[0] = local[1] = local[2] = 0;
-        for (let b = 0; b < bodies.length; b++) fields[b](r * c - offset, r * s, z - bodies[b].zCentre, shares[b], local);
-        const sign = magnets[m] % 2 === 0 ? remanence : -remanence;
-        bz += sign * local[2];
-        bTheta += sign * (local[1] * c - local[0] * s);
-      }
-      for (let h = 0; h < sampling.harmonics; h++) {
-        grid.bz[h * stride + i] += bz * cosine[h * samples + j];
-        grid.bTheta[h * stride + i] += bTheta * sine[h * samples + j];
+        const share = magnets[m] % 2 === 0 ? shares[b] : -shares[b];
+        for (let k = 0, i = 0; k < heights.length; k++)
+          for (let l = 0; l < radii.length; l++, i++)
+            around[i] += share * field(radii[l] * cosines[m] - offset, radii[l] * sines[m], heights[k] - centres[b], cosines[m], sines[m]);
       }
     }
+    for (let h = 0; h < harmonics; h++) {
+      const weight = table[h * samples + j];
+      for (let i = 0, to = h * stride; i < stride; i++, to++) values[to] += weight * around[i];
+    }
   }
+}
+
+/** The component, in the machine's frame, of one magnet of a body at a point of the magnet's frame, which stands turned by the angle of cosine c and sine s. */
+function pointField(
+  source: FieldSource,
+  { axial }: Body,
+  component: Component,
+): (x: number, y: number, z: number, c: number, s: number) => number {
+  if (component === 'bz') return source.axialFieldOf(axial);
+  const into = source.fieldOf(axial);
+  const local = new Float64Array(3);
+  return (x, y, z, c, s) => {
+    local.fill(0);
+    into(x, y, z, 1, local);
+    return local[1] * c - local[0] * s;
+  };
 }

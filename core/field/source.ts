@@ -1,5 +1,5 @@
 import type { MagnetShape } from '../magnets/section';
-import { type FieldFunction, type FieldInto, shapeModel } from '../magnets/shapes';
+import { type AxialField, type FieldFunction, type FieldInto, shapeModel } from '../magnets/shapes';
 import { type BodyStack, bodyStack } from './images';
 import type { DiscsSection } from './section';
 
@@ -7,12 +7,16 @@ import type { DiscsSection } from './section';
 export interface FieldSource {
   /** Field of one magnet of the given height, 1 T, in its own frame. */
   fieldOf(axial: number): FieldInto;
+  /** Its B_z alone. */
+  axialFieldOf(axial: number): AxialField;
   stack: BodyStack;
   remanence: number;
   poles: number;
   /** Distance of a magnet's origin from the axle; 0 for shapes drawn about the axle. [m] */
   offset: number;
   pitchRadius: number;
+  /** Where the pole faces begin and end along the radius. [m] */
+  edges: [inner: number, outer: number];
   /** Angle between the two discs' magnets: the upper is turned by half of it, the lower by half of it the other way. [rad] */
   misalignment: number;
 }
@@ -43,13 +47,16 @@ export const IMAGE_TOLERANCE = 1e-6;
  */
 export function fieldSource(shape: MagnetShape, remanence: number, discs: DiscsSection, gapLength: number): FieldSource {
   const model = shapeModel(shape);
+  const { inner, outer } = model.radii(shape, discs.pitchRadius);
   return {
     fieldOf: (axial) => model.fieldInto(shape, axial, IMAGE_TOLERANCE),
+    axialFieldOf: (axial) => model.axialField(shape, axial, IMAGE_TOLERANCE),
     stack: bodyStack(discs.arrangement, discs.backing.kind === 'steel', gapLength, shape.axial),
     remanence,
     poles: discs.poles,
     offset: model.onAxle ? 0 : discs.pitchRadius,
     pitchRadius: discs.pitchRadius,
+    edges: [inner, outer],
     misalignment: discs.arrangement === 'facing-pair' ? (discs.misalignment ?? 0) : 0,
   };
 }

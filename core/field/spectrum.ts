@@ -1,19 +1,20 @@
-import { barycentricWeights, chebyshevNodes, interpolationCoefficients } from '../numeric/interpolate';
-import { addHarmonics, emptyGrid, type HarmonicGrid, quarterSampling, smoothSampling } from './ring-harmonics';
+import { chebyshevNodes, chebyshevWeights, clusteredNodes, interpolationCoefficients } from '../numeric/interpolate';
+import { addHarmonics, type Component, emptyGrid, type HarmonicGrid, quarterSampling, smoothSampling } from './ring-harmonics';
 import { FINEST, resolution, type Box } from './resolution';
 import { type FieldSource, IMAGE_TOLERANCE, MOST_SETS } from './source';
 import type { GapSpectrum } from './stage';
+import { tangential } from './tangential';
 
 /** Interpolation from nodes to points, row by row; nothing where the two are the same list. */
 function interpolationTable(nodes: number[], points: number[]): Float64Array | undefined {
   if (nodes === points) return undefined;
-  const weights = barycentricWeights(nodes);
+  const weights = chebyshevWeights(nodes.length);
   const table = new Float64Array(points.length * nodes.length);
   points.forEach((x, i) => table.set(interpolationCoefficients(nodes, x, weights), i * nodes.length));
   return table;
 }
 
-/** Adds a coarse grid's harmonics to a finer one's heights from `first` on, interpolated. Returns the greatest |b_z| added. */
+/** Adds a coarse grid's harmonics to a finer one's heights from `first` on, interpolated. Returns the greatest value added. */
 function addInterpolated(coarse: HarmonicGrid, fine: HarmonicGrid, heights = fine.heights, first = 0): number {
   const across = interpolationTable(coarse.radii, fine.radii);
   const along = interpolationTable(coarse.heights, heights);
@@ -25,22 +26,18 @@ function addInterpolated(coarse: HarmonicGrid, fine: HarmonicGrid, heights = fin
   for (let h = 0; h < Math.min(coarse.harmonics, fine.harmonics); h++) {
     for (let z = 0; z < heights.length; z++) {
       const row = (h * fine.heights.length + first + z) * wide;
-      for (let component = 0; component < 2; component++) {
-        const source = component === 0 ? coarse.bz : coarse.bTheta;
-        const target = component === 0 ? fine.bz : fine.bTheta;
-        if (along) {
-          line.fill(0);
-          for (let k = 0; k < nz; k++)
-            for (let r = 0, from = (h * nz + k) * nr; r < nr; r++) line[r] += along[z * nz + k] * source[from + r];
-        } else {
-          for (let r = 0, from = (h * nz + z) * nr; r < nr; r++) line[r] = source[from + r];
-        }
-        for (let r = 0, from = 0; r < wide; r++, from += nr) {
-          let sum = across ? 0 : line[r];
-          if (across) for (let k = 0; k < nr; k++) sum += across[from + k] * line[k];
-          target[row + r] += sum;
-          if (component === 0) greatest = Math.max(greatest, Math.abs(sum));
-        }
+      if (along) {
+        line.fill(0);
+        for (let k = 0; k < nz; k++)
+          for (let r = 0, from = (h * nz + k) * nr; r < nr; r++) line[r] += along[z * nz + k] * coarse.values[from + r];
+      } else {
+        for (let r = 0, from = (h * nz + z) * nr; r < nr; r++) line[r] = coarse.values[from + r];
+      }
+      for (let r = 0, from = 0; r < wide; r++, from += nr) {
+        let sum = across ? 0 : line[r];
+        if (across) for (let k = 0; k < nr; k++) sum += across[from + k] * line[k];
+        fine.values[row + r] += sum;
+        greatest = Math.max(greatest, Math.abs(sum));
       }
     }
   }
@@ -66,21 +63,21 @@ type Fineness = Pick<ReturnType<typeof resolution>, 'nearest' | 'radiiFrom'>;
  */
 function addMagnets(source: FieldSource, region: Box, grid: HarmonicGrid, smooth: HarmonicGrid, fineness: Fineness, lower: Lower): void {
   const { nearest, radiiFrom } = fineness;
-  const { poles, stack } = source;
+  const { poles, stack, edges } = source;
+  const { innerRadius, outerRadius } = region;
   const rest = Array.from({ length: poles - 3 }, (_, i) => i + 2);
   grid.heights.forEach((z, row) => {
     for (const body of stack.set(0)) {
       const distance = Math.abs(z - body.zCentre) - body.axial / 2;
-      const ease = nearest / distance;
       const needed = radiiFrom(distance);
       // Interpolating costs about as much as a few more rows.
-      const radii = needed > 0.7 * grid.radii.length ? grid.radii : chebyshevNodes(needed, region.innerRadius, region.outerRadius);
-      const harmonics = Math.min(grid.harmonics, Math.ceil(grid.harmonics * ease) + 3);
+      const radii = needed > 0.8 * grid.radii.length ? grid.radii : clusteredNodes(needed, innerRadius, outerRadius, edges, distance);
+      const harmonics = Math.min(grid.harmonics, Math.ceil((grid.harmonics * nearest) / distance) + 3);
       const level = [z];
-      const close = emptyGrid(radii, level, harmonics);
+      const close = emptyGrid(radii, level, harmonics, grid.component);
       addHarmonics(source, [body], [-1, 0, 1], quarterSampling(harmonics), close, lower);
       addInterpolated(close, grid, level, row);
-      const far = emptyGrid(smooth.radii, level, harmonics);
+      const far = emptyGrid(smooth.radii, level, harmonics, grid.component);
       addHarmonics(source, [body], rest, smoothSampling(4, harmonics), far, lower);
       addInterpolated(far, smooth, level, row);
     }
@@ -102,7 +99,8 @@ function addImages(source: FieldSource, region: Box, smooth: HarmonicGrid, peak:
     const orders = Math.min(smooth.harmonics, Math.max(1, Math.ceil(Math.log(20 / FINEST) / (2 * decay * distance))));
     const levels = chebyshevNodes(smoothNodes(distance, top, share), -top, top);
     const kept = stack.symmetric ? levels.slice(Math.floor(levels.length / 2)) : levels;
-    const part = emptyGrid(chebyshevNodes(smoothNodes(distance, halfSpan, share), region.innerRadius, region.outerRadius), kept, orders);
+    const radii = chebyshevNodes(smoothNodes(distance, halfSpan, share), region.innerRadius, region.outerRadius);
+    const part = emptyGrid(radii, kept, orders, smooth.component);
     addHarmonics(source, bodies, all, quarterSampling(orders), part, lower);
     if (addInterpolated(stack.symmetric ? mirrored(part, levels, lower) : part, smooth) < IMAGE_TOLERANCE * peak) return;
   }
@@ -123,7 +121,7 @@ function machineHarmonics(
     region.innerRadius,
     region.outerRadius,
   );
-  const smooth = emptyGrid(radii, grid.heights, grid.harmonics);
+  const smooth = emptyGrid(radii, grid.heights, grid.harmonics, grid.component);
   addMagnets(source, region, grid, smooth, fineness, lower);
   addImages(source, region, smooth, peak, lower);
   addInterpolated(smooth, grid);
@@ -134,16 +132,14 @@ function machineHarmonics(
 function mirrored(half: HarmonicGrid, heights: number[], lower: Lower): HarmonicGrid {
   const nr = half.radii.length;
   const nz = half.heights.length;
-  const whole = emptyGrid(half.radii, heights, half.harmonics);
+  const parity = half.component === 'bz' ? lower : -lower;
+  const whole = emptyGrid(half.radii, heights, half.harmonics, half.component);
   for (let h = 0; h < half.harmonics; h++) {
     for (let z = 0; z < heights.length; z++) {
       const below = z < heights.length - nz;
       const from = (h * nz + (below ? nz - 1 - z : z - (heights.length - nz))) * nr;
       const to = (h * heights.length + z) * nr;
-      for (let r = 0; r < nr; r++) {
-        whole.bz[to + r] = below ? lower * half.bz[from + r] : half.bz[from + r];
-        whole.bTheta[to + r] = below ? -lower * half.bTheta[from + r] : half.bTheta[from + r];
-      }
+      for (let r = 0; r < nr; r++) whole.values[to + r] = (below ? parity : 1) * half.values[from + r];
     }
   }
   return whole;
@@ -159,40 +155,49 @@ function mirrored(half: HarmonicGrid, heights: number[], lower: Lower): Harmonic
  *
  * Valid     to about 0.1 % of the peak in the copper as a whole; where copper lies within a hundredth of a pitch radius of a sharp magnet edge, the single
  *           point may be off by a few times as much, in ripples that cancel along a turn.
+ *           The mean square that eddy loss goes by, orders squared, is within 0.2 % of the direct sum with 0.7 mm of air before the copper, 0.7 % with 0.3 mm.
  * Source    quarter-wave Fourier sums; Chebyshev interpolation, Trefethen 2013 (from memory).
- * Checked   tests/reference/field-rotors.test.ts
+ * Checked   tests/reference/field-rotors.test.ts, tests/core/heat/eddy.test.ts
  */
 export function gapSpectrum(source: FieldSource, region: Box, peak: number): GapSpectrum {
-  const count = resolution(source, region, Math.abs(peak));
-  const radii = chebyshevNodes(count.radii, region.innerRadius, region.outerRadius);
+  const size = Math.abs(peak);
+  const count = resolution(source, region, size);
+  const radii = clusteredNodes(count.radii, region.innerRadius, region.outerRadius, source.edges, count.nearest);
   const heights = chebyshevNodes(count.heights, -region.halfHeight, region.halfHeight);
   const { symmetric } = source.stack;
   const kept = symmetric ? heights.slice(Math.floor(heights.length / 2)) : heights;
-  const gridOf = (lower: Lower) => {
-    const half = machineHarmonics(source, region, emptyGrid(radii, kept, count.harmonics), Math.abs(peak), count, lower);
-    return symmetric ? mirrored(half, heights, lower) : half;
+  const onGrid = (levels: number[], component: Component, lower: Lower) =>
+    machineHarmonics(source, region, emptyGrid(radii, levels, count.harmonics, component), size, count, lower);
+  const both = (lower: Lower) => {
+    const half = onGrid(kept, 'bz', lower);
+    const bz = symmetric ? mirrored(half, heights, lower) : half;
+    // Between two discs in line there is no B_θ at mid-height; elsewhere it is worked out at one height, away from the magnets.
+    const start = [symmetric ? 0 : region.halfHeight];
+    const known = symmetric && lower === 1 ? emptyGrid(radii, start, count.harmonics, 'bTheta') : onGrid(start, 'bTheta', lower);
+    return [bz, tangential(bz, known, source.poles)].map(nested);
   };
-  const nested = (flat: Float64Array) => {
-    let next = 0;
-    // Plain loops: this is a tenth of the whole when done by Array.from.
-    const row = () => {
-      const values = new Array<number>(radii.length);
-      for (let i = 0; i < radii.length; i++) values[i] = flat[next++];
-      return values;
-    };
-    return Array.from({ length: count.harmonics }, () => heights.map(row));
-  };
-  const grid = gridOf(1);
-  const difference = source.misalignment > 0 ? gridOf(-1) : undefined;
+  const [bz, bTheta] = both(1);
+  const [dz, dTheta] = source.misalignment > 0 ? both(-1) : [];
   return {
     poles: source.poles,
     orders: Array.from({ length: count.harmonics }, (_, h) => 2 * h + 1),
     radii,
     heights,
-    bz: nested(grid.bz),
-    bTheta: nested(grid.bTheta),
-    ...(difference && { misaligned: { angle: source.misalignment, dz: nested(difference.bz), dTheta: nested(difference.bTheta) } }),
+    bz,
+    bTheta,
+    ...(dz && { misaligned: { angle: source.misalignment, dz, dTheta } }),
   };
+}
+
+/** By harmonic, height and radius. Plain loops: this counts when done by Array.from. */
+function nested({ values, radii, heights, harmonics }: HarmonicGrid): number[][][] {
+  let next = 0;
+  const row = () => {
+    const made = new Array<number>(radii.length);
+    for (let i = 0; i < radii.length; i++) made[i] = values[next++];
+    return made;
+  };
+  return Array.from({ length: harmonics }, () => heights.map(row));
 }
 
 const PROFILE_HARMONICS = 24;
@@ -209,11 +214,7 @@ const PROFILE_HARMONICS = 24;
  */
 export function pitchHarmonics(source: FieldSource, z: number): number[] {
   const at = source.pitchRadius;
-  const grid = emptyGrid([at], [z], PROFILE_HARMONICS);
-  return Array.from(
-    machineHarmonics(source, { innerRadius: at, outerRadius: at, halfHeight: 0 }, grid, source.remanence / 10, {
-      nearest: Infinity,
-      radiiFrom: () => 1,
-    }).bz,
-  );
+  const grid = emptyGrid([at], [z], PROFILE_HARMONICS, 'bz');
+  const point = { innerRadius: at, outerRadius: at, halfHeight: 0 };
+  return Array.from(machineHarmonics(source, point, grid, source.remanence / 10, { nearest: Infinity, radiiFrom: () => 1 }).values);
 }

@@ -1,6 +1,6 @@
 import { gaussLegendre, type Quadrature } from '../numeric/integrate';
 import { edgeRemainder, rectangleAngle } from './rectangle';
-import type { FieldInto } from './shapes';
+import type { AxialField, FieldInto } from './shapes';
 
 const FEWEST_NODES = 3;
 const MOST_NODES = 160;
@@ -117,5 +117,29 @@ export function sectorField(innerRadius: number, outerRadius: number, span: numb
     arc(innerRadius, -1, x, y, z, s, out);
     straight(1, x, y, z, s, out);
     straight(-1, x, y, z, s, out);
+  };
+}
+
+/**
+ * B_z of `sectorField` alone.
+ *
+ * @param innerRadius  Inner radius. [m]
+ * @param outerRadius  Outer radius. [m]
+ * @param span         Angle covered, centred on +x. [rad]
+ * @param axial        Height. [m]
+ * @param accuracy     As for `sectorField`. [-]
+ * @returns            Function of x, y, z, origin on the axle at mid-height. [T per T]
+ *
+ * Valid     as `sectorField`.
+ * Source    as `sectorField`.
+ * Checked   tests/core/magnets/shapes.test.ts
+ */
+export function sectorAxialField(innerRadius: number, outerRadius: number, span: number, axial: number, accuracy: number): AxialField {
+  const whole = sectorField(innerRadius, outerRadius, span, axial, accuracy);
+  const field = new Float64Array(3);
+  return (x, y, z) => {
+    field.fill(0);
+    whole(x, y, z, 1, field);
+    return field[2];
   };
 }

@@ -1,10 +1,13 @@
-import { blockField } from './block';
-import { cylinderField } from './cylinder';
-import { sectorField } from './sector';
+import { blockAxialField, blockField } from './block';
+import { cylinderAxialField, cylinderField } from './cylinder';
+import { sectorAxialField, sectorField } from './sector';
 import type { MagnetShape } from './section';
 
 /** Adds `scale` times the flux density at x, y, z to `out`; allocates nothing. */
 export type FieldInto = (x: number, y: number, z: number, scale: number, out: Float64Array | number[]) => void;
+
+/** B_z alone, of 1 T of remanence; allocates nothing. */
+export type AxialField = (x: number, y: number, z: number) => number;
 
 /** Flux density at a point. [m] → [T] */
 export type FieldFunction = (x: number, y: number, z: number) => [bx: number, by: number, bz: number];
@@ -24,6 +27,8 @@ export interface ShapeModel<S> {
    * closed form may be off by.
    */
   fieldInto(shape: S, axial: number, accuracy: number): FieldInto;
+  /** The same field's B_z alone, where that is less work: most of what the gap's harmonics need. */
+  axialField(shape: S, axial: number, accuracy: number): AxialField;
   footprint(shape: S): Footprint;
   /** Middle of the pole face. [m] */
   centre(shape: S): [x: number, y: number];
@@ -45,6 +50,7 @@ export const magnetShapes: { [K in MagnetShape['kind']]: ShapeModel<Of<K>> } = {
     label: 'Block',
     onAxle: false,
     fieldInto: (shape, axial) => blockField(shape.radial, shape.tangential, axial),
+    axialField: (shape, axial) => blockAxialField(shape.radial, shape.tangential, axial),
     footprint: ({ radial, tangential }) => ({
       kind: 'polygon',
       points: [
@@ -67,6 +73,7 @@ export const magnetShapes: { [K in MagnetShape['kind']]: ShapeModel<Of<K>> } = {
     label: 'Cylinder',
     onAxle: false,
     fieldInto: (shape, axial) => cylinderField(shape.diameter, axial),
+    axialField: (shape, axial) => cylinderAxialField(shape.diameter, axial),
     footprint: ({ diameter }) => ({ kind: 'circle', radius: diameter / 2 }),
     centre: () => [0, 0],
     radialLength: ({ diameter }) => diameter,
@@ -78,6 +85,7 @@ export const magnetShapes: { [K in MagnetShape['kind']]: ShapeModel<Of<K>> } = {
     label: 'Ring sector',
     onAxle: true,
     fieldInto: (shape, axial, accuracy) => sectorField(shape.innerRadius, shape.outerRadius, shape.span, axial, accuracy),
+    axialField: (shape, axial, accuracy) => sectorAxialField(shape.innerRadius, shape.outerRadius, shape.span, axial, accuracy),
     footprint: ({ innerRadius, outerRadius, span }) => {
       const steps = Math.max(4, Math.ceil(span / 0.02));
       const arc = (radius: number) =>

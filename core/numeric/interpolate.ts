@@ -17,6 +17,57 @@ export function chebyshevNodes(count: number, from = -1, to = 1): number[] {
 }
 
 /**
+ * Barycentric weights of `chebyshevNodes`, and of nodes that a smooth stretching has moved from there: the interpolant is then a rational one, as good in the
+ * stretched coordinate as the polynomial is in the plain one.
+ *
+ *   wᵢ = (−1)ⁱ sin((2i + 1) π / 2n)
+ *
+ * @param count  Nodes, n. [-]
+ * @returns      Weights, one per node. [-]
+ *
+ * Source    Berrut & Trefethen 2004, eq. 5.3; Tee & Trefethen 2006, *SIAM J. Sci. Comput.* 28, 1798 (both from memory).
+ * Checked   tests/core/numeric/interpolate.test.ts
+ */
+export function chebyshevWeights(count: number): number[] {
+  return Array.from({ length: count }, (_, i) => (i % 2 === 0 ? 1 : -1) * Math.sin(((2 * i + 1) * Math.PI) / (2 * count)));
+}
+
+/**
+ * Chebyshev nodes drawn together round places where a function is rough over a known width.
+ *
+ *   Chebyshev in t(x) = Σ asinh((x − cⱼ) / d)
+ *
+ * @param count   Nodes, at least 1. [-]
+ * @param from    Lower end. [unit of x]
+ * @param to      Upper end. [unit of x]
+ * @param places  Where to draw together, cⱼ, at least one. [unit of x]
+ * @param width   Over which the function is rough there, d, above 0. [unit of x]
+ * @returns       Nodes in rising order, for use with `chebyshevWeights`. [unit of x]
+ *
+ * Source    as `chebyshevWeights`; the sinh of Johnston & Elliott 2005 at several places.
+ * Checked   tests/core/numeric/interpolate.test.ts
+ */
+export function clusteredNodes(count: number, from: number, to: number, places: readonly number[], width: number): number[] {
+  const stretched = (x: number) => places.reduce((sum, c) => sum + Math.asinh((x - c) / width), 0);
+  let x = from;
+  return chebyshevNodes(count, stretched(from), stretched(to)).map((t) => {
+    // Newton's method, kept between bounds that close in.
+    let low = x;
+    let high = to;
+    for (let pass = 0; pass < 60; pass++) {
+      const off = stretched(x) - t;
+      if (Math.abs(off) < 1e-12) break;
+      if (off > 0) high = x;
+      else low = x;
+      const slope = places.reduce((sum, c) => sum + 1 / Math.hypot(x - c, width), 0);
+      const next = x - off / slope;
+      x = next > low && next < high ? next : (low + high) / 2;
+    }
+    return x;
+  });
+}
+
+/**
  * Barycentric weights of any distinct nodes, scaled so that the greatest is 1.
  *
  *   wᵢ = 1 / Π (xᵢ − xⱼ), j ≠ i
@@ -54,11 +105,16 @@ export function interpolationCoefficients(
   x: number,
   weights: readonly number[] = barycentricWeights(nodes),
 ): number[] {
-  const hit = nodes.indexOf(x);
-  if (hit >= 0) return nodes.map((_, i) => (i === hit ? 1 : 0));
-  const terms = nodes.map((node, i) => weights[i] / (x - node));
-  const sum = terms.reduce((total, term) => total + term, 0);
-  return terms.map((term) => term / sum);
+  const count = nodes.length;
+  const terms = new Array<number>(count);
+  let sum = 0;
+  for (let i = 0; i < count; i++) {
+    const away = x - nodes[i];
+    if (away === 0) return nodes.map((_, k) => (k === i ? 1 : 0));
+    sum += terms[i] = weights[i] / away;
+  }
+  for (let i = 0; i < count; i++) terms[i] /= sum;
+  return terms;
 }
 
 /**

@@ -21,13 +21,13 @@ export interface Stretch {
   to: number;
   /** Free parts of the degrees of freedom at `from`. */
   free: Float64Array;
+  /** The guard whose failure ended it, its slope there, and by how much the event changes the slope of the currents. [A/rad] */
+  event?: { guard: number; slope: number; bend: Float64Array };
 }
 
 /** What became of some starting currents. */
 export interface Passage {
   end: Float64Array;
-  /** Of the end's currents over the start's, m × m row by row. */
-  derivative: Float64Array;
   stretches: Stretch[];
 }
 
@@ -42,19 +42,18 @@ const MOST_EVENTS = 400;
  *
  * @param topology  Circuit. [-]
  * @param drive     EMFs and inductance. [V, H]
- * @returns         Function from starting currents, start and end angle to the currents at the end, their derivative and the stretches passed.
- *                  [A, rad]
+ * @param rooms     Modes that are no longer needed, to be written over. [-]
+ * @returns         Function from starting currents, start and end angle to the currents at the end and the stretches passed. [A, rad]
  *
- * Source    linear systems with constant coefficients between events: modal decomposition and phasors; the derivative across an event by the
- *           saltation matrix, Leine & Nijmeijer 2004, Dynamics and Bifurcations of Non-Smooth Mechanical Systems, ch. 7 (from memory).
+ * Source    linear systems with constant coefficients between events: modal decomposition and phasors.
  * Checked   tests/laws/rectifier.test.ts
  */
-export function flowOf(topology: Topology, drive: Drive) {
+export function flowOf(topology: Topology, drive: Drive, rooms: Mode[] = []) {
   const modes = new Map<string, Mode>();
   const modeFor = (signs: readonly number[]) => {
     const key = signs.join();
     let found = modes.get(key);
-    if (!found) modes.set(key, (found = modeUnder(topology.space(signs), drive)));
+    if (!found) modes.set(key, (found = rooms[modes.size] = modeUnder(topology.space(signs), drive, rooms[modes.size])));
     return found;
   };
   const { orders } = drive;
@@ -107,25 +106,26 @@ export function flowOf(topology: Topology, drive: Drive) {
     return free;
   };
 
-  /** Currents at an angle, and what they change by with it. */
-  const currentsAt = (mode: Mode, free: Float64Array, from: number, angle: number) => {
-    lookAt(mode, free, from, angle);
+  const currentsAt = ({ count, constant, cos, sin, rates, currents }: Mode, free: Float64Array, from: number, angle: number) => {
+    turnTo(angle);
     const value = new Float64Array(m);
-    const slope = new Float64Array(m);
-    const { count, rates, constant, cos, sin, currents } = mode;
     for (let j = 0; j < count; j++) {
-      let y = left[j] + constant[j];
-      let dy = -rates[j] * left[j];
-      for (let n = 0, at = j * harmonics; n < harmonics; n++, at++) {
-        y += cos[at] * cosines[n] + sin[at] * sines[n];
-        dy += orders[n] * (sin[at] * cosines[n] - cos[at] * sines[n]);
-      }
-      for (let i = 0; i < m; i++) {
-        value[i] += currents[i * count + j] * y;
-        slope[i] += currents[i * count + j] * dy;
-      }
+      let y = free[j] * Math.exp(-rates[j] * (angle - from)) + constant[j];
+      for (let n = 0, at = j * harmonics; n < harmonics; n++, at++) y += cos[at] * cosines[n] + sin[at] * sines[n];
+      for (let i = 0; i < m; i++) value[i] += currents[i * count + j] * y;
     }
-    return { value, slope };
+    return value;
+  };
+
+  /** Adds the slope of the currents at an angle, so many times, to a sum. */
+  const writeSlope = (mode: Mode, free: Float64Array, from: number, angle: number, sum: Float64Array, times: number) => {
+    const { count, cos, sin, rates, currents } = mode;
+    turnTo(angle);
+    for (let j = 0; j < count; j++) {
+      let slope = -rates[j] * free[j] * Math.exp(-rates[j] * (angle - from));
+      for (let n = 0, at = j * harmonics; n < harmonics; n++, at++) slope += orders[n] * (sin[at] * cosines[n] - cos[at] * sines[n]);
+      for (let i = 0; i < m; i++) sum[i] += times * currents[i * count + j] * slope;
+    }
   };
 
   const level: Level = { value: 0, slope: 0 };
@@ -163,10 +163,8 @@ export function flowOf(topology: Topology, drive: Drive) {
     const stretches: Stretch[] = [];
     let mode = modeFor(topology.modeOf(start));
     let currents = onto(mode, start);
-    let derivative = unity(m);
     let angle = from;
-    // A start a little different comes to the last event by so much later, and left it with this slope.
-    let event: { later: Float64Array; slope: Float64Array } | undefined;
+    let event: Stretch['event'];
     for (let events = 0; events < MOST_EVENTS; events++) {
       const began = angle;
       const free = freeOf(mode, currents, began);
@@ -177,31 +175,20 @@ export function flowOf(topology: Topology, drive: Drive) {
         currents = onto(mode, currents);
         continue;
       }
-      if (event) {
-        const after = currentsAt(mode, free, began, began).slope;
-        for (let c = 0; c < m; c++) for (let i = 0; i < m; i++) derivative[i * m + c] += (event.slope[i] - after[i]) * event.later[c];
-        event = undefined;
-      }
+      if (event) writeSlope(mode, free, began, began, event.bend, -1);
       const failure = failureIn(mode, free, began, to);
       angle = failure.angle;
-      const passed = currentsAt(mode, free, began, angle);
-      const modal = passedDerivative(mode, derivative, angle - began);
-      derivative = inCurrents(mode, modal);
-      currents = passed.value;
-      if (angle > began) stretches.push({ mode, from: began, to: angle, free });
+      currents = currentsAt(mode, free, began, angle);
+      const stretch: Stretch = { mode, from: began, to: angle, free };
+      stretches.push(stretch);
       if (failure.guard < 0) break;
-      if (failure.slope < 0) {
-        const later = new Float64Array(m);
-        for (let j = 0; j < mode.count; j++) {
-          const share = -mode.guards.free[failure.guard * mode.count + j] / failure.slope;
-          for (let c = 0; c < m; c++) later[c] += share * modal[j * m + c];
-        }
-        event = { later, slope: passed.slope };
-      }
+      event = failure.slope < 0 ? { guard: failure.guard, slope: failure.slope, bend: new Float64Array(m) } : undefined;
+      if (event) writeSlope(mode, free, began, angle, event.bend, 1);
+      stretch.event = event;
       mode = modeFor(mode.space.guards[failure.guard].next);
       currents = onto(mode, currents);
     }
-    return { end: currents, derivative, stretches };
+    return { end: currents, stretches };
   };
 }
 
@@ -210,38 +197,6 @@ function worst(guards: readonly Level[], count: number): number {
   let found = -1;
   for (let g = 0; g < count; g++) if (guards[g].value < (found < 0 ? FAILED : guards[found].value)) found = g;
   return found;
-}
-
-function unity(m: number): Float64Array {
-  const one = new Float64Array(m * m);
-  for (let i = 0; i < m; i++) one[i * m + i] = 1;
-  return one;
-}
-
-/** The derivative in a mode's own degrees of freedom, k × m, after an angle in it. */
-function passedDerivative({ count, flux, rates }: Mode, derivative: Float64Array, angle: number): Float64Array {
-  const m = flux.length / (count || 1);
-  const modal = new Float64Array(count * m);
-  for (let j = 0; j < count; j++) {
-    const left = Math.exp(-rates[j] * angle);
-    for (let i = 0; i < m; i++) {
-      const share = left * flux[i * count + j];
-      for (let c = 0; c < m; c++) modal[j * m + c] += share * derivative[i * m + c];
-    }
-  }
-  return modal;
-}
-
-/** From a mode's degrees of freedom to phase currents, m × m. */
-function inCurrents(mode: Mode, modal: Float64Array): Float64Array {
-  const m = mode.space.drop.length;
-  const derivative = new Float64Array(m * m);
-  for (let i = 0; i < m; i++)
-    for (let j = 0; j < mode.count; j++) {
-      const share = mode.currents[i * mode.count + j];
-      for (let c = 0; c < m; c++) derivative[i * m + c] += share * modal[j * m + c];
-    }
-  return derivative;
 }
 
 /** The nearest currents the mode allows, in the measure of stored energy. */

@@ -35,17 +35,38 @@ export interface GuardTerms {
   free: Float64Array;
 }
 
+const nothing = new Float64Array(0);
+
+/** Rooms for a mode, to be filled. */
+export const emptyMode = (): Mode => ({
+  space: { basis: [], resistance: [], drop: [], dc: [], guards: [] },
+  count: 0,
+  rates: nothing,
+  currents: nothing,
+  flux: nothing,
+  constant: nothing,
+  cos: nothing,
+  sin: nothing,
+  emfCos: nothing,
+  emfSin: nothing,
+  guards: { count: 0, constant: nothing, cos: nothing, sin: nothing, free: nothing },
+});
+
+/** At least so long: the array itself where it is. */
+const roomFor = (array: Float64Array, length: number) => (array.length < length ? new Float64Array(length) : array);
+
 /**
  * The mode of a space under a drive.
  *
  * @param space  Where the currents can go, and what holds them there. [Ω, V]
  * @param drive  EMFs and inductance. [V, H]
+ * @param mode   Where it is written. [-] A curve has some thousand modes: their rooms are used again.
  * @returns      Rates, steady parts and guards, each degree of freedom by itself. [1/rad, A·√H, A or V]
  *
  * Source    generalized eigenproblem of resistance and inductance; phasors.
  * Checked   tests/core/rectifier/moments.test.ts, tests/laws/rectifier.test.ts
  */
-export function modeUnder(space: ModeSpace, drive: Drive): Mode {
+export function modeUnder(space: ModeSpace, drive: Drive, mode = emptyMode()): Mode {
   const m = drive.cos.length;
   const h = drive.orders.length;
   const { omega, orders, speed } = drive;
@@ -53,67 +74,72 @@ export function modeUnder(space: ModeSpace, drive: Drive): Mode {
   const { values, vectors } = k
     ? generalizedEigen(reduced(space.resistance, space.basis), reduced(drive.inductance, space.basis))
     : { values: [], vectors: [] };
-  const currents = new Float64Array(m * k);
+  mode.space = space;
+  mode.count = k;
+  mode.rates = roomFor(mode.rates, k);
+  mode.currents = roomFor(mode.currents, m * k);
+  mode.flux = roomFor(mode.flux, m * k);
+  mode.constant = roomFor(mode.constant, k);
+  for (const part of ['cos', 'sin', 'emfCos', 'emfSin'] as const) mode[part] = roomFor(mode[part], k * h);
   for (let i = 0; i < m; i++)
-    for (let j = 0; j < k; j++) for (let c = 0; c < k; c++) currents[i * k + j] += space.basis[c][i] * vectors[c][j];
-  const mode: Mode = {
-    space,
-    count: k,
-    rates: Float64Array.from(values, (value) => value / omega),
-    currents,
-    flux: product(drive.inductance, currents, k),
-    constant: new Float64Array(k),
-    cos: new Float64Array(k * h),
-    sin: new Float64Array(k * h),
-    emfCos: new Float64Array(k * h),
-    emfSin: new Float64Array(k * h),
-    guards: { count: 0, constant: new Float64Array(0), cos: new Float64Array(0), sin: new Float64Array(0), free: new Float64Array(0) },
-  };
+    for (let j = 0; j < k; j++) {
+      let sum = 0;
+      for (let c = 0; c < k; c++) sum += space.basis[c][i] * vectors[c][j];
+      mode.currents[i * k + j] = sum;
+    }
+  writeProduct(drive.inductance, mode.currents, k, mode.flux);
   for (let j = 0; j < k; j++) {
-    for (let i = 0; i < m; i++) mode.constant[j] -= (currents[i * k + j] * space.drop[i]) / values[j];
+    mode.rates[j] = values[j] / omega;
+    let along = 0;
+    for (let i = 0; i < m; i++) along += mode.currents[i * k + j] * space.drop[i];
+    mode.constant[j] = -along / values[j];
     for (let n = 0, at = j * h; n < h; n++, at++) {
       let fc = 0;
       let fs = 0;
       for (let i = 0; i < m; i++) {
-        fc += currents[i * k + j] * drive.cos[i][n];
-        fs += currents[i * k + j] * drive.sin[i][n];
+        fc += mode.currents[i * k + j] * drive.cos[i][n];
+        fs += mode.currents[i * k + j] * drive.sin[i][n];
       }
       fc *= speed;
       fs *= speed;
       const w = orders[n] * omega;
-      const size = values[j] ** 2 + w ** 2;
+      const size = values[j] * values[j] + w * w;
       mode.emfCos[at] = fc;
       mode.emfSin[at] = fs;
       mode.cos[at] = (values[j] * fc - w * fs) / size;
       mode.sin[at] = (values[j] * fs + w * fc) / size;
     }
   }
-  mode.guards = guardTerms(mode, drive, values);
+  writeGuards(mode, drive, values);
   return mode;
 }
 
-function guardTerms({ space, count: k, currents, flux, constant, cos, sin }: Mode, drive: Drive, values: readonly number[]): GuardTerms {
-  const m = drive.cos.length;
-  const h = drive.orders.length;
-  const drops = product(space.resistance, currents, k);
-  const { guards } = space;
-  const terms: GuardTerms = {
-    count: guards.length,
-    constant: new Float64Array(guards.length),
-    cos: new Float64Array(guards.length * h),
-    sin: new Float64Array(guards.length * h),
-    free: new Float64Array(guards.length * k),
-  };
-  guards.forEach((guard, g) => {
+let drops: Float64Array = nothing;
+
+function writeGuards(mode: Mode, { cos: emfCos, sin: emfSin, orders, omega, speed }: Drive, values: readonly number[]): void {
+  const { space, count: k, currents, flux, constant, cos, sin, guards: terms } = mode;
+  const m = emfCos.length;
+  const h = orders.length;
+  drops = roomFor(drops, m * k);
+  writeProduct(space.resistance, currents, k, drops);
+  const count = space.guards.length;
+  terms.count = count;
+  terms.constant = roomFor(terms.constant, count);
+  terms.cos = roomFor(terms.cos, count * h);
+  terms.sin = roomFor(terms.sin, count * h);
+  terms.free = roomFor(terms.free, count * k);
+  for (let g = 0; g < count; g++) {
+    const guard = space.guards[g];
     terms.constant[g] = guard.offset;
+    for (let n = 0; n < h; n++) terms.cos[g * h + n] = terms.sin[g * h + n] = 0;
     for (let i = 0; i < m; i++) {
       const r = guard.residual[i];
       if (r === 0) continue;
       terms.constant[g] -= r * space.drop[i];
-      const perSpeed = r * drive.speed;
+      const perSpeed = r * speed;
       for (let n = 0; n < h; n++) {
-        terms.cos[g * h + n] += perSpeed * drive.cos[i][n];
-        terms.sin[g * h + n] += perSpeed * drive.sin[i][n];
+        terms.cos[g * h + n] += perSpeed * emfCos[i][n];
+        terms.sin[g * h + n] += perSpeed * emfSin[i][n];
       }
     }
     for (let j = 0; j < k; j++) {
@@ -126,13 +152,12 @@ function guardTerms({ space, count: k, currents, flux, constant, cos, sin }: Mod
       terms.constant[g] += level * constant[j];
       terms.free[g * k + j] = level - change * values[j];
       for (let n = 0; n < h; n++) {
-        const w = drive.orders[n] * drive.omega;
-        terms.cos[g * h + n] += level * cos[j * h + n] + change * w * sin[j * h + n];
-        terms.sin[g * h + n] += level * sin[j * h + n] - change * w * cos[j * h + n];
+        const turning = change * orders[n] * omega;
+        terms.cos[g * h + n] += level * cos[j * h + n] + turning * sin[j * h + n];
+        terms.sin[g * h + n] += level * sin[j * h + n] - turning * cos[j * h + n];
       }
     }
-  });
-  return terms;
+  }
 }
 
 /** Nᵀ M N. */
@@ -149,14 +174,13 @@ function reduced(matrix: Matrix, basis: readonly number[][]): Matrix {
   return result;
 }
 
-/** M W, flat, W with k columns. */
-function product(matrix: Matrix, w: Float64Array, k: number): Float64Array {
+/** M W, row by row, W with k columns. */
+function writeProduct(matrix: Matrix, w: Float64Array, k: number, result: Float64Array): void {
   const m = matrix.length;
-  const result = new Float64Array(m * k);
   for (let i = 0; i < m; i++)
-    for (let n = 0; n < m; n++) {
-      const x = matrix[i][n];
-      if (x !== 0) for (let j = 0; j < k; j++) result[i * k + j] += x * w[n * k + j];
+    for (let j = 0; j < k; j++) {
+      let sum = 0;
+      for (let n = 0; n < m; n++) sum += matrix[i][n] * w[n * k + j];
+      result[i * k + j] = sum;
     }
-  return result;
 }

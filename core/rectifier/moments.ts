@@ -11,6 +11,11 @@ export interface Moments {
   work: number;
 }
 
+// Rooms that every call writes anew: integrals of each y's steady part with 1 and with every harmonic, of its free part with the same, of the
+// harmonics alone, and the harmonics at both ends.
+let [steadyCos, steadySin, freeCos, freeSin, steadyOne, freeOne, cosine, sine] = Array.from({ length: 8 }, () => new Float64Array(0));
+const [began, ended] = Array.from({ length: 2 }, () => ({ c: new Float64Array(0), s: new Float64Array(0) }));
+
 /**
  * Integrals of the currents over a stretch, and of their products with one another and with the EMF.
  *
@@ -27,22 +32,15 @@ export function momentsOf({ mode, from, to, free }: Stretch, orders: readonly nu
   const { count: k, rates, constant, cos, sin, emfCos, emfSin } = mode;
   const h = orders.length;
   const span = to - from;
-  const { cosine, sine } = waveIntegrals(from, to, 2 * (orders.at(-1) ?? 0));
-  const ends = [from, to].map((angle) => {
-    const [c, s] = [new Float64Array(h), new Float64Array(h)];
-    harmonicsAt(angle, orders, c, s);
-    return { c, s };
-  });
+  writeWaveIntegrals(from, to, 2 * (orders.at(-1) ?? 0));
+  for (const room of [began, ended]) if (room.c.length < h) [room.c, room.s] = [new Float64Array(h), new Float64Array(h)];
+  harmonicsAt(from, orders, began.c, began.s);
+  harmonicsAt(to, orders, ended.c, ended.s);
   const mean = new Float64Array(k);
   const products = new Float64Array(k * k);
   let work = 0;
-  // Integrals of each y's steady part with 1 and with every harmonic, and of its free part with the same.
-  const steadyCos = new Float64Array(k * h);
-  const steadySin = new Float64Array(k * h);
-  const steadyOne = new Float64Array(k);
-  const freeCos = new Float64Array(k * h);
-  const freeSin = new Float64Array(k * h);
-  const freeOne = new Float64Array(k);
+  if (steadyCos.length < k * h) [steadyCos, steadySin, freeCos, freeSin] = Array.from({ length: 4 }, () => new Float64Array(k * h));
+  if (steadyOne.length < k) [steadyOne, freeOne] = [new Float64Array(k), new Float64Array(k)];
   for (let j = 0; j < k; j++) {
     const left = Math.exp(-rates[j] * span);
     steadyOne[j] = constant[j] * span;
@@ -63,8 +61,8 @@ export function momentsOf({ mode, from, to, free }: Stretch, orders: readonly nu
       steadyCos[j * h + n] = withCos;
       steadySin[j * h + n] = withSin;
       // exp((in − rate)(θ − from)) e^{in from} between the ends, over in − rate.
-      const re = left * ends[1].c[n] - ends[0].c[n];
-      const im = left * ends[1].s[n] - ends[0].s[n];
+      const re = left * ended.c[n] - began.c[n];
+      const im = left * ended.s[n] - began.s[n];
       const size = free[j] / (order * order + rates[j] * rates[j]);
       freeCos[j * h + n] = size * (order * im - rates[j] * re);
       freeSin[j * h + n] = size * (-order * re - rates[j] * im);
@@ -88,10 +86,10 @@ export function momentsOf({ mode, from, to, free }: Stretch, orders: readonly nu
 }
 
 /** ∫ cos pθ and ∫ sin pθ for p = 0 … most. */
-function waveIntegrals(from: number, to: number, most: number): { cosine: Float64Array; sine: Float64Array } {
-  const cosine = new Float64Array(most + 1);
-  const sine = new Float64Array(most + 1);
+function writeWaveIntegrals(from: number, to: number, most: number): void {
+  if (cosine.length <= most) [cosine, sine] = [new Float64Array(most + 1), new Float64Array(most + 1)];
   cosine[0] = to - from;
+  sine[0] = 0;
   const [ca, sa, cb, sb] = [Math.cos(from), Math.sin(from), Math.cos(to), Math.sin(to)];
   let [c1, s1, c2, s2] = [ca, sa, cb, sb];
   for (let p = 1; p <= most; p++) {
@@ -104,5 +102,4 @@ function waveIntegrals(from: number, to: number, most: number): { cosine: Float6
     s2 = s2 * cb + c2 * sb;
     c2 = next2;
   }
-  return { cosine, sine };
 }

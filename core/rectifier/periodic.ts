@@ -1,3 +1,4 @@
+import { passageDerivative } from './derivative';
 import type { Passage } from './flow';
 import type { PeriodSymmetry } from './symmetry';
 
@@ -33,7 +34,7 @@ export function periodicPassage(
     const left = end.map((value, i) => value - start[i]);
     const size = length(left);
     if (size <= CONVERGED * Math.max(length(end), scale)) break;
-    const step = size < LESS * before ? newtonStep(passage.derivative, image, left) : left;
+    const step = size < LESS * before ? newtonStep(passageDerivative(passage.stretches), image, left) : left;
     before = size;
     start = step.map((value, i) => start[i] + value);
     passage = pass(start);

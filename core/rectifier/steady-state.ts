@@ -1,5 +1,6 @@
 import type { PhaseEmf } from '../emf/stage';
 import { flowOf, type Drive } from './flow';
+import type { Mode } from './mode';
 import { momentsOf } from './moments';
 import { periodicPassage } from './periodic';
 import { periodSymmetry, type PeriodSymmetry, type Waves } from './symmetry';
@@ -58,6 +59,9 @@ const FROM = 0.1;
 /** Changes of currents less than this share of it are nothing beside an ampere. */
 const SCALE = 1e-3;
 
+/** Modes of the steady state before, which nothing remembers. */
+const rooms: Mode[] = [];
+
 /**
  * Periodic steady state of EMF, resistance and inductance behind a rectifier.
  *
@@ -86,7 +90,7 @@ export function steadyState(source: Source, bridge: Bridge, dc: DcSide, shaftSpe
     };
   const { waves, symmetry } = preparedOf(source);
   const drive = driveOf(source, waves, shaftSpeed);
-  const flow = flowOf(topology, drive);
+  const flow = flowOf(topology, drive, rooms);
   const { start, passage } = periodicPassage(
     (currents) => flow(currents, FROM, FROM + symmetry.span),
     symmetry,

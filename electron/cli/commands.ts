@@ -13,6 +13,7 @@ import {
   solveSummary,
   svgText,
 } from '../../core/index';
+import { designText } from '../design-text';
 import { reason } from '../whole-file';
 import { fieldTable, pointsFrom } from './points';
 import { reportOf } from './report';
@@ -96,7 +97,7 @@ const commands: Record<string, Command> = {
     flags: [],
     run: ([file, points]) => {
       const field = fieldProbe(designIn(file!));
-      return fieldTable(pointsFrom(read(points!), path.basename(points!)), field);
+      return fieldTable(pointsFrom(read(points!).toString('utf8'), path.basename(points!)), field);
     },
   },
   netlist: {
@@ -142,14 +143,23 @@ function help(): string {
 }
 
 function designIn(file: string) {
-  const parsed = parseDesign(read(file));
+  const parsed = parseDesign(designTextIn(file));
   if (!parsed.ok) throw new BadDesign(file, parsed.problems);
   return parsed.design;
 }
 
-function read(file: string): string {
+function designTextIn(file: string): string {
+  const bytes = read(file);
   try {
-    return readFileSync(file, 'utf8');
+    return designText(bytes);
+  } catch (error) {
+    throw new BadDesign(file, [{ where: '', message: reason(error) }]);
+  }
+}
+
+function read(file: string): Buffer {
+  try {
+    return readFileSync(file);
   } catch (error) {
     throw new Error(`${file}: ${reason(error)}`);
   }

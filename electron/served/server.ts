@@ -2,8 +2,8 @@
  * The same app in a browser, for machines without the Electron runtime.
  *
  *   GET  /…            the built pages. `/?key=KEY`, the address printed at the start, also gives the browser its cookie.
- *   POST /host/<call>  body {"args": [...]}, reply {"value": …} or {"error": "words"}; for readRecovery, writeRecovery, readSettings,
- *                      writeSettings and setUnsaved. Files are opened and saved by the browser itself.
+ *   POST /host/<call>  body {"args": [...]}, reply {"value": …} or {"error": "words"}; for the calls of KeepingHost. Files are opened and saved
+ *                      by the browser itself.
  *
  * Listens on 127.0.0.1 only. A request must name this server in its Host header, which a rebound name does not; a call must besides come from
  * a page of this server (Origin), as JSON, and with the cookie, which holds a key drawn anew at each start.
@@ -11,19 +11,18 @@
 import { randomBytes, timingSafeEqual } from 'node:crypto';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { answer, longestText, type Reply } from '../calls';
-import type { Host } from '../contract';
+import { answer, keepingParsers, largestDesign, type Reply } from '../calls';
+import type { KeepingHost } from '../contract';
 import { keptTexts } from '../kept-texts';
 import { guardHeaders, plain, staticResponse, type StaticResponse } from '../static-response';
 import { dataFolder } from './data-folder';
 
-const servedCalls = ['readRecovery', 'writeRecovery', 'readSettings', 'writeSettings', 'setUnsaved'] as const satisfies (keyof Host)[];
-type ServedCall = (typeof servedCalls)[number];
+const servedCalls = Object.keys(keepingParsers) as (keyof KeepingHost)[];
 
 export interface ServedHost {
   /** With its key: whoever has it can read and write the kept texts. */
   address: string;
-  /** Whether the page last said that it holds work that is in no file. */
+  /** Whether a page last said that it holds work that is in no file. */
   hasUnsaved(): boolean;
   close(): Promise<void>;
 }
@@ -37,11 +36,12 @@ interface Serving {
 
 export async function serve({ pages, data = dataFolder() }: Serving): Promise<ServedHost> {
   const key = randomBytes(24).toString('base64url');
-  let unsaved = false;
-  const host: Pick<Host, ServedCall> = {
+  const unsaved = new Set<string>();
+  const host: KeepingHost = {
     ...keptTexts(data),
-    setUnsaved: (value) => {
-      unsaved = value;
+    setUnsaved: (page, value) => {
+      if (value) unsaved.add(page);
+      else unsaved.delete(page);
       return Promise.resolve();
     },
   };
@@ -57,7 +57,7 @@ export async function serve({ pages, data = dataFolder() }: Serving): Promise<Se
   const { port } = server.address() as AddressInfo;
   return {
     address: `http://127.0.0.1:${port}/?key=${key}`,
-    hasUnsaved: () => unsaved,
+    hasUnsaved: () => unsaved.size > 0,
     close: () =>
       new Promise((resolve) => {
         server.close(() => resolve());
@@ -68,7 +68,7 @@ export async function serve({ pages, data = dataFolder() }: Serving): Promise<Se
 
 interface Standing {
   pages: string;
-  host: Pick<Host, ServedCall>;
+  host: KeepingHost;
   key: string;
   port: number;
 }
@@ -76,7 +76,7 @@ interface Standing {
 async function respond(request: IncomingMessage, standing: Standing): Promise<StaticResponse> {
   const { port, key, pages } = standing;
   const named = request.headers.host ?? '';
-  if (named !== `127.0.0.1:${port}` && named !== `localhost:${port}`) return plain(403, `This program answers only at 127.0.0.1:${port}.`);
+  if (named !== `127.0.0.1:${port}`) return plain(403, `This program answers only at 127.0.0.1:${port}.`);
   if (!URL.canParse(request.url ?? '/', `http://${named}`)) return plain(400, 'This address cannot be read.');
   const { pathname, searchParams } = new URL(request.url ?? '/', `http://${named}`);
   if (request.method === 'POST') return respondToCall(request, pathname, standing);
@@ -96,11 +96,11 @@ async function respondToCall(request: IncomingMessage, pathname: string, { host,
     return json(403, { error: 'This page was not opened with the address that the program printed, so nothing is kept for it.' });
   }
   if (!request.headers['content-type']?.startsWith('application/json')) return json(415, { error: 'A call is JSON.' });
-  const body = await bodyText(request, 4 * longestText);
+  const body = await bodyText(request, 4 * largestDesign);
   if (body === null) return json(413, { error: 'That is more than is kept.' });
   const args = callArguments(body);
   if (!args) return json(400, { error: 'A call is {"args": [...]}.' });
-  return json(200, await answer(host, call, args));
+  return json(200, await answer(keepingParsers, host, call, args));
 }
 
 /** Cookies do not tell ports apart, so two hosts side by side need two names. */

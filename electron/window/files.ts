@@ -1,10 +1,11 @@
-import { randomUUID } from 'node:crypto';
+import { createHash, randomUUID } from 'node:crypto';
 import { access, readFile, stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { BrowserWindow, Dialog } from 'electron';
-import { longestText } from '../calls';
+import { largestDesign } from '../calls';
 import type { FileKind, Host, OpenedFile } from '../contract';
-import { reason, writeWhole } from '../whole-file';
+import { designText, tooLarge } from '../design-text';
+import { backupOf, reason, writeWhole } from '../whole-file';
 
 const kindNames: Record<FileKind, string> = {
   gapwright: 'Gapwright design',
@@ -15,21 +16,39 @@ const kindNames: Record<FileKind, string> = {
   dxf: 'Cutting file (DXF)',
 };
 
-type DesignFiles = Pick<Host, 'openDesign' | 'saveDesign' | 'saveDesignAs' | 'exportFile'> & {
+type DesignFiles = Pick<Host, 'openDesign' | 'isChanged' | 'saveDesign' | 'saveDesignAs' | 'exportFile'> & {
   /** For a path that the system named, not the page. */
   openPath: (file: string) => Promise<OpenedFile>;
 };
+
+interface Known {
+  file: string;
+  /** Digest of what was last read or written here. */
+  seen: string;
+}
 
 /** Open and save. The page holds a token for each file and never learns where the file lies. */
 export function designFiles(
   window: BrowserWindow,
   dialog: Pick<Dialog, 'showOpenDialog' | 'showSaveDialog' | 'showMessageBox'>,
 ): DesignFiles {
-  const paths = new Map<string, string>();
-  const tokenFor = (file: string): string => {
+  const files = new Map<string, Known>();
+  const tokenFor = (file: string, content: string | Uint8Array): string => {
     const token = randomUUID();
-    paths.set(token, file);
+    files.set(token, { file, seen: digest(content) });
     return token;
+  };
+
+  const agreesToReplace = async (message: string, detail = ''): Promise<boolean> => {
+    const { response } = await dialog.showMessageBox(window, {
+      type: 'warning',
+      message,
+      detail,
+      buttons: ['Cancel', 'Replace'],
+      defaultId: 0,
+      cancelId: 0,
+    });
+    return response === 1;
   };
 
   const askWhere = async (suggestedName: string, kind: FileKind): Promise<string | null> => {
@@ -39,26 +58,38 @@ export function designFiles(
     if (path.extname(filePath).toLowerCase() === `.${kind}`) return filePath;
     // The system asked about overwriting the name as typed, not the one with its ending.
     const file = `${filePath}.${kind}`;
-    return (await isFree(file)) || (await agreesToReplace(file)) ? file : null;
+    const agreed = (await isFree(file)) || (await agreesToReplace(`${path.basename(file)} is there already. Replace it?`));
+    return agreed ? file : null;
   };
 
-  const agreesToReplace = async (file: string): Promise<boolean> => {
-    const { response } = await dialog.showMessageBox(window, {
-      type: 'warning',
-      message: `${path.basename(file)} is there already. Replace it?`,
-      buttons: ['Cancel', 'Replace'],
-      defaultId: 0,
-      cancelId: 0,
-    });
-    return response === 1;
+  const openPath = async (file: string): Promise<OpenedFile> => {
+    const name = path.basename(file);
+    try {
+      // Before it is read, since a device has no end.
+      const about = await stat(file);
+      if (!about.isFile()) throw new Error('it is not a file');
+      if (about.size > largestDesign) throw new Error(tooLarge);
+      const bytes = await readFile(file);
+      return { text: designText(bytes), name, token: tokenFor(file, bytes) };
+    } catch (cause) {
+      throw new Error(`Could not open ${name}: ${reason(cause)}.`, { cause });
+    }
   };
 
-  const openPath = async (file: string): Promise<OpenedFile> => ({
-    text: await designText(file),
-    name: path.basename(file),
-    token: tokenFor(file),
-  });
+  const save = async (known: Known, text: string): Promise<void> => {
+    const name = path.basename(known.file);
+    const question = `${name} was changed by another program since it was opened or saved here. Replace it?`;
+    if (
+      (await changed(known)) &&
+      !(await agreesToReplace(question, `What is there now is kept as ${path.basename(backupOf(known.file))}.`))
+    )
+      throw new Error(`${name} was changed by another program and is left as it is. “Save as” keeps this design in another file.`);
+    await writeWhole(known.file, text, { keepOld: true });
+    known.seen = digest(text);
+  };
 
+  /** One after another: each looks at what the one before it left. */
+  let last: Promise<void> = Promise.resolve();
   return {
     openPath,
     async openDesign() {
@@ -67,16 +98,22 @@ export function designFiles(
       const [file] = filePaths;
       return canceled || file === undefined ? null : openPath(file);
     },
+    async isChanged(token) {
+      const known = files.get(token);
+      await last.catch(() => undefined);
+      return known !== undefined && changed(known);
+    },
     async saveDesign(token, text) {
-      const file = paths.get(token);
-      if (file === undefined) throw new Error('It is not known any more where this design was kept: choose a place to save it.');
-      await writeWhole(file, text);
+      const known = files.get(token);
+      if (!known) throw new Error('It is not known any more where this design was kept: choose a place to save it.');
+      last = last.catch(() => undefined).then(() => save(known, text));
+      await last;
     },
     async saveDesignAs(suggestedName, text) {
       const file = await askWhere(suggestedName, 'gapwright');
       if (file === null) return null;
-      await writeWhole(file, text);
-      return { token: tokenFor(file), name: path.basename(file) };
+      await writeWhole(file, text, { keepOld: true });
+      return { token: tokenFor(file, text), name: path.basename(file) };
     },
     async exportFile(suggestedName, kind, bytes) {
       const file = await askWhere(suggestedName, kind);
@@ -87,15 +124,12 @@ export function designFiles(
   };
 }
 
-async function designText(file: string): Promise<string> {
-  const name = path.basename(file);
-  try {
-    if ((await stat(file)).size > longestText) throw new Error('it is far too large for a design');
-    return new TextDecoder('utf-8', { fatal: true }).decode(await readFile(file));
-  } catch (cause) {
-    const why = cause instanceof TypeError ? 'it is not a text file' : reason(cause);
-    throw new Error(`Could not open ${name}: ${why}.`, { cause });
-  }
+const digest = (content: string | Uint8Array) => createHash('sha256').update(content).digest('hex');
+
+/** A file that is gone or cannot be read holds nothing that a save would destroy. */
+async function changed({ file, seen }: Known): Promise<boolean> {
+  const now = await readFile(file).catch(() => undefined);
+  return now !== undefined && digest(now) !== seen;
 }
 
 function isFree(file: string): Promise<boolean> {

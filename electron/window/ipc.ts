@@ -1,5 +1,5 @@
 import type { IpcMain, IpcMainInvokeEvent, WebContents } from 'electron';
-import { answer, type Reply } from '../calls';
+import { answer, hostParsers, type Reply } from '../calls';
 import { type Host, hostCalls } from '../contract';
 import { bundleAddress } from './protocol';
 
@@ -7,7 +7,7 @@ import { bundleAddress } from './protocol';
 export function answerCalls(ipcMain: Pick<IpcMain, 'handle'>, page: WebContents, host: Host): void {
   for (const call of Object.keys(hostCalls) as (keyof Host)[]) {
     ipcMain.handle(call, (event, ...args: unknown[]): Reply | Promise<Reply> =>
-      isOurPage(event, page) ? answer(host, call, args) : { error: 'This page may not ask that.' },
+      isOurPage(event, page) ? answer(hostParsers, host, call, args) : { error: 'This page may not ask that.' },
     );
   }
 }

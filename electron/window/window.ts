@@ -1,22 +1,35 @@
-import { BrowserWindow, type Dialog, type Session, type WebContents } from 'electron';
+import { BrowserWindow, type BrowserWindowConstructorOptions, type Dialog, type Session, type WebContents } from 'electron';
 import type { Host } from '../contract';
-import type { KeptTexts } from '../kept-texts';
 import { bundleAddress } from './protocol';
 
 /** The one window: a sandboxed page that can go nowhere and open nothing. */
-export function openWindow(preload: string, dialog: Pick<Dialog, 'showErrorBox'>): BrowserWindow {
+export function openWindow(
+  preload: string,
+  dialog: Pick<Dialog, 'showErrorBox' | 'showMessageBox'>,
+  place: Pick<BrowserWindowConstructorOptions, 'x' | 'y' | 'width' | 'height' | 'minWidth' | 'minHeight'>,
+): BrowserWindow {
   const window = new BrowserWindow({
-    width: 1400,
-    height: 900,
-    minWidth: 700,
-    minHeight: 500,
+    ...place,
     show: false,
     title: 'Gapwright',
-    webPreferences: { preload, sandbox: true, contextIsolation: true, nodeIntegration: false, webviewTag: false, spellcheck: false },
+    webPreferences: {
+      preload,
+      sandbox: true,
+      contextIsolation: true,
+      nodeIntegration: false,
+      nodeIntegrationInWorker: false,
+      nodeIntegrationInSubFrames: false,
+      webSecurity: true,
+      allowRunningInsecureContent: false,
+      experimentalFeatures: false,
+      webviewTag: false,
+      navigateOnDragDrop: false,
+      spellcheck: false,
+    },
   });
   window.once('ready-to-show', () => window.show());
   stayOnPage(window.webContents);
-  reloadAfterCrash(window);
+  reloadAfterCrash(window, dialog);
   window.loadURL(bundleAddress).catch((error: unknown) => {
     dialog.showErrorBox(
       'Gapwright',
@@ -34,15 +47,33 @@ function stayOnPage(page: WebContents): void {
   page.on('will-attach-webview', (event) => event.preventDefault());
 }
 
-/** A page that died comes back at once and finds its recovery text; one that dies again within seconds stays down. */
-function reloadAfterCrash(window: BrowserWindow): void {
+/**
+ * A page that died comes back at once and finds its recovery text. When it dies again within seconds, or stops answering, the user decides.
+ */
+function reloadAfterCrash(window: BrowserWindow, dialog: Pick<Dialog, 'showMessageBox'>): void {
+  const page = window.webContents;
+  const offerReload = async (message: string, otherwise: string): Promise<void> => {
+    const { response } = await dialog.showMessageBox(window, {
+      type: 'warning',
+      title: 'Gapwright',
+      message,
+      detail: 'Work that was not saved is kept for recovery every few seconds, and offered when the page is there again.',
+      buttons: ['Load it again', otherwise],
+      defaultId: 0,
+      cancelId: 1,
+    });
+    if (response === 0) page.reload();
+  };
   let last = -Infinity;
-  window.webContents.on('render-process-gone', (_event, { reason }) => {
+  page.on('render-process-gone', (_event, { reason }) => {
+    if (reason === 'clean-exit') return;
     const now = performance.now();
-    if (reason === 'clean-exit' || now - last < 10_000) return;
+    const isFirst = now - last > 10_000;
     last = now;
-    window.webContents.reload();
+    if (isFirst) page.reload();
+    else void offerReload('The page stopped twice within seconds.', 'Leave it');
   });
+  window.on('unresponsive', () => void offerReload('The page does not answer.', 'Wait'));
 }
 
 export function refuseAllPermissions(session: Session): void {
@@ -56,7 +87,7 @@ export function refuseAllPermissions(session: Session): void {
 export function guardClosing(
   window: BrowserWindow,
   dialog: Pick<Dialog, 'showMessageBoxSync'>,
-  kept: Pick<KeptTexts, 'writeRecovery'>,
+  forgetRecovery: () => Promise<void>,
 ): Pick<Host, 'setUnsaved'> {
   let unsaved = false;
   window.on('close', (event) => {
@@ -71,7 +102,7 @@ export function guardClosing(
       cancelId: 0,
     });
     if (choice !== 1) return;
-    void kept.writeRecovery(null).finally(() => window.destroy());
+    void forgetRecovery().finally(() => window.destroy());
   });
   return {
     setUnsaved: (value) => {

@@ -177,7 +177,7 @@ function Recovery({ text }: { text: string }) {
             autoFocus
             onClick={() => {
               close();
-              if (parsed.ok) recoverDesign(parsed.design);
+              if (parsed.design) recoverDesign(parsed.design);
             }}
           >
             Take it up again
@@ -185,7 +185,7 @@ function Recovery({ text }: { text: string }) {
         </>
       }
     >
-      “{parsed.ok ? parsed.design.title : ''}” had not been saved when the program last stopped.
+      “{parsed.design?.title}” had not been saved when the program last stopped.
     </Frame>
   );
 }

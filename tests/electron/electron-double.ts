@@ -34,6 +34,10 @@ class WindowDouble extends EventEmitter {
   readonly webContents = new PageDouble();
   destroyed = false;
   shown = false;
+  minimized = false;
+  maximized = false;
+  /** Where the user has put it. */
+  moved: Partial<Electron.Rectangle> = {};
   address = '';
   constructor(readonly options: Electron.BrowserWindowConstructorOptions) {
     super();
@@ -50,7 +54,20 @@ class WindowDouble extends EventEmitter {
     this.destroyed = true;
   }
   isMinimized(): boolean {
-    return false;
+    return this.minimized;
+  }
+  restore(): void {
+    this.minimized = false;
+  }
+  maximize(): void {
+    this.maximized = true;
+  }
+  isMaximized(): boolean {
+    return this.maximized;
+  }
+  getNormalBounds(): Electron.Rectangle {
+    const { x = 0, y = 0, width = 0, height = 0 } = { ...this.options, ...this.moved };
+    return { x, y, width, height };
   }
   focus(): void {}
   /** As when the user closes it: true when it went. */
@@ -77,6 +94,8 @@ export function electronDouble() {
     sandboxed: false,
     schemes: [] as Electron.CustomScheme[],
     menus: [] as Electron.MenuItemConstructorOptions[][],
+    about: {} as Electron.AboutPanelOptionsOptions,
+    displays: [{ workArea: { x: 0, y: 0, width: 1920, height: 1080 } }],
     paths: { appData: '/app-data' } as Record<string, string>,
   };
   let protocolHandler: ((request: Request) => Response | Promise<Response>) | undefined;
@@ -93,6 +112,7 @@ export function electronDouble() {
     setName: () => undefined,
     setPath: (name: string, folder: string) => void (state.paths[name] = folder),
     getPath: (name: string) => state.paths[name] ?? '',
+    setAboutPanelOptions: (options: Electron.AboutPanelOptionsOptions) => void (state.about = options),
     requestSingleInstanceLock: () => state.lock,
     quit: () => void state.quits++,
     whenReady: () => state.ready,
@@ -129,13 +149,15 @@ export function electronDouble() {
     handle: (_scheme: string, handler: NonNullable<typeof protocolHandler>) => void (protocolHandler = handler),
   } satisfies Pick<Electron.Protocol, 'registerSchemesAsPrivileged' | 'handle'>;
 
+  const screen = { getAllDisplays: () => state.displays } satisfies Record<keyof Pick<Electron.Screen, 'getAllDisplays'>, unknown>;
+
   const Menu = {
     buildFromTemplate: (template: Electron.MenuItemConstructorOptions[]) => template,
     setApplicationMenu: (menu: Electron.MenuItemConstructorOptions[]) => void state.menus.push(menu),
   } satisfies Record<'buildFromTemplate' | 'setApplicationMenu', unknown>;
 
   return {
-    module: { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session: { defaultSession } } as Record<string, unknown>,
+    module: { app, BrowserWindow, dialog, ipcMain, Menu, protocol, screen, session: { defaultSession } } as Record<string, unknown>,
     app: app as EventEmitter,
     state,
     asked,

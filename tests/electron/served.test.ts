@@ -106,7 +106,8 @@ test('a request that names another host is refused, so that a rebound name gets 
   for (const name of ['example.org', `example.org:${port}`, '127.0.0.1', '127.0.0.1:1', `127.0.0.1.example.org:${port}`]) {
     expect((await ask('/', { headers: { host: name } })).status, name).toBe(403);
   }
-  expect((await ask('/', { headers: { host: `localhost:${port}` } })).status).toBe(200);
+  // Another origin to the browser, where a page would not see the pages of this one.
+  expect((await ask('/', { headers: { host: `localhost:${port}` } })).status).toBe(403);
 });
 
 test('no path leads out of the pages', async () => {
@@ -135,39 +136,39 @@ test('no path leads out of the pages', async () => {
 });
 
 test('what the page keeps is there again after the host was killed', async () => {
-  expect(await call('readRecovery')).toEqual({ value: null });
-  expect(await call('writeRecovery', 'half a design, 3 µΩ')).toEqual({ value: null });
+  expect(await call('readRecovery', 'page', [])).toEqual({ value: null });
+  expect(await call('writeRecovery', 'page', 'half a design, 3 µΩ')).toEqual({ value: null });
   expect(await call('writeSettings', '{"units":"inch"}')).toEqual({ value: null });
   await host.close();
   host = await serve({ pages: path.join(folder, 'pages'), data: path.join(folder, 'data') });
-  expect(await call('readRecovery')).toEqual({ value: 'half a design, 3 µΩ' });
+  expect(await call('readRecovery', 'page', [])).toEqual({ value: 'half a design, 3 µΩ' });
   expect(await call('readSettings')).toEqual({ value: '{"units":"inch"}' });
-  await call('writeRecovery', null);
-  expect(await call('readRecovery')).toEqual({ value: null });
+  await call('writeRecovery', 'page', null);
+  expect(await call('readRecovery', 'page', [])).toEqual({ value: null });
   expect(readdirSync(path.join(folder, 'data'))).toEqual(['settings.json']);
 });
 
 test('the host knows whether the page holds unsaved work', async () => {
   expect(host.hasUnsaved()).toBe(false);
-  await call('setUnsaved', true);
+  await call('setUnsaved', 'page', true);
   expect(host.hasUnsaved()).toBe(true);
 });
 
 test('a call without the cookie, from another page, or not as JSON does nothing', async () => {
-  const write = (headers: Record<string, string>) => callWith('writeRecovery', ['stolen'], headers);
+  const write = (headers: Record<string, string>) => callWith('writeRecovery', ['page', 'stolen'], headers);
   expect((await write({ cookie: '' })).status).toBe(403);
   expect((await write({ cookie: (await cookie()).replace(/.$/, '') })).status).toBe(403);
   expect((await write({ origin: 'https://example.org' })).status).toBe(403);
   expect((await write({ origin: 'null' })).status).toBe(403);
   expect((await write({ 'content-type': 'text/plain' })).status).toBe(415);
-  expect(await call('readRecovery')).toEqual({ value: null });
+  expect(await call('readRecovery', 'page', [])).toEqual({ value: null });
 });
 
 test('a call that is not served here, or not well put, is an error in words', async () => {
   expect((await callWith('openDesign', [])).status).toBe(404);
   expect((await callWith('constructor', [])).status).toBe(404);
-  expect(await call('writeRecovery', 5)).toEqual({ error: 'text must be text; received number' });
-  expect(await call('setUnsaved', true, 1)).toEqual({ error: 'expected 1 arguments; received 2' });
+  expect(await call('writeRecovery', 'page', 5)).toEqual({ error: 'text must be text; received number' });
+  expect(await call('setUnsaved', 'page', true, 1)).toEqual({ error: 'expected 2 arguments; received 3' });
   const raw = async (body: string) =>
     ask('/host/writeRecovery', {
       method: 'POST',
@@ -178,10 +179,12 @@ test('a call that is not served here, or not well put, is an error in words', as
 });
 
 test('more than is kept is refused, and what was kept before stays', async () => {
-  await call('writeRecovery', 'kept');
-  expect(await call('writeRecovery', 'x'.repeat(4_000_001))).toMatchObject({ error: expect.stringContaining('at most') as string });
-  expect((await callWith('writeRecovery', ['x'.repeat(17_000_000)])).status).toBe(413);
-  expect(await call('readRecovery')).toEqual({ value: 'kept' });
+  await call('writeRecovery', 'page', 'kept');
+  expect(await call('writeRecovery', 'page', 'x'.repeat(10_000_001))).toMatchObject({
+    error: expect.stringContaining('at most') as string,
+  });
+  expect((await callWith('writeRecovery', ['page', 'x'.repeat(41_000_000)])).status).toBe(413);
+  expect(await call('readRecovery', 'page', [])).toEqual({ value: 'kept' });
 });
 
 test('a data folder that cannot be made is an error the page gets', async () => {
@@ -190,7 +193,7 @@ test('a data folder that cannot be made is an error the page gets', async () => 
   const before = host;
   host = stuck;
   try {
-    expect(await call('writeRecovery', 'x')).toEqual({ error: expect.any(String) as string });
+    expect(await call('writeRecovery', 'page', 'x')).toEqual({ error: expect.any(String) as string });
   } finally {
     host = before;
     await stuck.close();

@@ -66,10 +66,10 @@ test('a host that is killed has lost nothing that the page gave it', async () =>
     return (await reply.json()) as unknown;
   };
   const first = await started(['--no-open']);
-  expect(await keep(first.address, 'writeRecovery', 'half a design')).toEqual({ value: null });
+  expect(await keep(first.address, 'writeRecovery', 'page', 'half a design')).toEqual({ value: null });
   running!.kill('SIGKILL');
   const second = await started(['--no-open']);
-  expect(await keep(second.address, 'readRecovery')).toEqual({ value: 'half a design' });
+  expect(await keep(second.address, 'readRecovery', 'another', [])).toEqual({ value: 'half a design' });
 });
 
 test('asked to stop, it stops at once and says what happens to unsaved work', async () => {

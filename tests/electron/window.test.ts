@@ -100,7 +100,8 @@ test('every call refuses arguments of the wrong kind or number', async () => {
   const wrong: Record<string, unknown[][]> = {
     openDesign: [['/etc/passwd']],
     takeWaitingDesign: [[1]],
-    saveDesign: [[], ['token'], [1, 'text'], ['token', null], ['token', 'x'.repeat(4_000_001)]],
+    isChanged: [[], [1], ['token', 'more']],
+    saveDesign: [[], ['token'], [1, 'text'], ['token', null], ['token', 'x'.repeat(10_000_001)], ['token', 'µ'.repeat(5_000_001)]],
     saveDesignAs: [
       ['../x', 'text'],
       ['a\\b', 'text'],
@@ -198,8 +199,8 @@ test('a file that is no text, too large or not there is refused in words', async
   };
   const binary = path.join(folder, 'picture.gapwright');
   writeFileSync(binary, new Uint8Array([0xff, 0xd8, 0xff]));
-  expect(await refuse(binary)).toBe('Could not open picture.gapwright: it is not a text file.');
-  expect(await refuse(fileAt('long.gapwright', ' '.repeat(4_000_001)))).toContain('too large');
+  expect(await refuse(binary)).toBe('Could not open picture.gapwright: it is not text in UTF-8.');
+  expect(await refuse(fileAt('long.gapwright', ' '.repeat(10_000_001)))).toContain('larger than any design, 10 MB');
   expect(await refuse(path.join(folder, 'none.gapwright'))).toContain('there is no such file');
 });
 
@@ -222,7 +223,8 @@ test('saves asked for together land in their order', async () => {
   const { value } = (await ask('openDesign')) as { value: { token: string } };
   await Promise.all(Array.from({ length: 20 }, (_, n) => ask('saveDesign', value.token, `${n}`)));
   expect(readFileSync(file, 'utf8')).toBe('19');
-  expect(readdirSync(folder)).toEqual(['plan.gapwright']);
+  expect(readFileSync(path.join(folder, 'plan.backup.gapwright'), 'utf8')).toBe('18');
+  expect(readdirSync(folder).sort()).toEqual(['plan.backup.gapwright', 'plan.gapwright']);
 });
 
 test('recovery and settings outlive the program, in the application data', async () => {

@@ -91,3 +91,18 @@ test('a point on a curved side counts as outside', () => {
 test('every kind in the registry has a name', () => {
   expect(Object.values(magnetShapes).map((model) => model.label)).toEqual(['Block', 'Cylinder', 'Ring sector']);
 });
+
+test('B_z alone is the whole field’s B_z, above, below, inside, on faces and on edges', () => {
+  for (const shape of [block, cylinder, sector]) {
+    const model = shapeModel(shape);
+    const [x0] = model.centre(shape);
+    const [alone, whole] = [model.axialField(shape, shape.axial, 1e-9), model.fieldInto(shape, shape.axial, 1e-9)];
+    for (const x of [-0.05, -0.023, 0, 0.0141, 0.023])
+      for (const y of [-0.015, 0, 0.004, 0.03])
+        for (const z of [-0.02, -0.005, 0, 0.003, 0.005, 0.0071]) {
+          const out = [0, 0, 0];
+          whole(x0 + x, y, z, 1, out);
+          expect(alone(x0 + x, y, z)).toBeCloseTo(out[2], 12);
+        }
+  }
+});
