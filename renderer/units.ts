@@ -183,7 +183,7 @@ export function shown(value: number | null | undefined, kind: UnitKind, preferen
 /** The same in one string, as in "12.30 V". */
 export function format(value: number | null | undefined, kind: UnitKind, preferences: UnitPreferences, significant = 4): string {
   const { text, unit } = shown(value, kind, preferences, significant);
-  return unit === '' || text === '–' ? text : unit === '°' || unit === '%' ? `${text}${unit}` : `${text} ${unit}`;
+  return unit === '' || text === '–' ? text : unit === '°' ? `${text}${unit}` : `${text} ${unit}`;
 }
 
 /** A difference in the user's unit, signed; an offset between two temperature scales does not count. */

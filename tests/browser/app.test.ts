@@ -147,39 +147,6 @@ test('the shelf search finds turns that fit, and using a line is one step to und
   expect(await entry('Turns').inputValue()).not.toBe(turns);
 });
 
-test('a bench reading is judged as soon as it is entered', async () => {
-  await goTo('Bench');
-  await app.page.getByRole('button', { name: 'Add a reading' }).click();
-  const expected = await app.page
-    .getByRole('row', { name: /^One coil/ })
-    .getByRole('cell')
-    .nth(3)
-    .innerText();
-  const volts = Number.parseFloat(expected);
-  await app.page.getByRole('textbox', { name: 'Speed rpm of reading 1' }).fill('150');
-  await app.page.getByRole('textbox', { name: 'Read V of reading 1' }).fill(String(volts));
-  await app.page.getByText('as it should be').waitFor();
-  await app.page.getByRole('textbox', { name: 'Read V of reading 1' }).fill(String(volts / 2));
-  await app.page.getByText('not as planned').waitFor();
-});
-
-test('readings pasted with one coil open name that coil, and one step takes them out again', async () => {
-  await goTo('Bench');
-  await app.page.getByRole('button', { name: 'Paste readings…' }).click();
-  const rows = Array.from({ length: 9 }, (_, k) => `coil;${k + 1};20;${k === 3 ? 'OL' : '0,028'}`);
-  await app.page
-    .getByRole('textbox', { name: 'Readings as text' })
-    .fill(['on;number;temperature C;ohms', ...rows, 'coil;x;20;1'].join('\n'));
-  await app.page.getByText('Line 11, number: must be a number').waitFor();
-  await app.page.getByRole('button', { name: 'Take 9 readings' }).click();
-  await app.page
-    .getByRole('list', { name: /likeliest first/ })
-    .getByText('coil 4 is open')
-    .waitFor();
-  await app.page.keyboard.press('Control+Z');
-  await app.page.getByRole('textbox', { name: 'Note of reading 2' }).waitFor({ state: 'detached' });
-});
-
 test('inches and degrees Fahrenheit are shown everywhere and kept', async () => {
   await app.page.keyboard.press('Alt+L');
   await app.page.keyboard.press('Alt+F');

@@ -121,7 +121,7 @@ describe('writing', () => {
     expect(format(0.0127, 'length', imperial)).toBe('0.5000 in');
     expect(format(8e6, 'currentDensity', metric)).toBe('8.000 A/mm²');
     expect(format(3.6e9, 'energy', metric)).toBe('1000 kWh');
-    expect(format(1.33e-15, 'percent', metric)).toBe('0%');
+    expect(format(1.33e-15, 'percent', metric)).toBe('0 %');
     expect(shown(0, 'voltage', metric)).toEqual({ text: '0', unit: 'V' });
   });
 

@@ -17,7 +17,7 @@ const ROW = 20;
 const HEAD = 22;
 /** Farther off is drawn at the edge, with an arrow. */
 const MOST = 6;
-const LABEL = 150;
+const LABEL = 180;
 const WIDTH = 560;
 
 const place = (deviations: number) => LABEL + ((Math.min(MOST, Math.max(-MOST, deviations)) + MOST) / (2 * MOST)) * (WIDTH - LABEL - 12);
@@ -63,7 +63,7 @@ export function DeviationPlot({ deviations }: { deviations: readonly Deviation[]
                 <title>{told}</title>
                 <rect x={0} y={y - ROW / 2} width={WIDTH} height={ROW} fill="transparent" />
                 <text x={LABEL - 10} y={y + 4} fontSize={11.5} fill={tones.ink} textAnchor="end">
-                  {label.length > 24 ? `${label.slice(0, 23)}…` : label}
+                  {label}
                 </text>
                 {Math.abs(planned) > MOST ? (
                   <path

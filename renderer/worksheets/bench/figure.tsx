@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { expectedReadings, turbineStage, type BenchReport, type Design, type Reading, type Results } from '../../../core';
 import type { Chart } from '../../drawing/chart';
 import { LineChart } from '../../drawing/line-chart';
-import { Column } from '../../drawing/plate';
+import { Column, Plates } from '../../drawing/plate';
 import { useUnits } from '../../parts/unit-preferences';
 import { format, type UnitPreferences } from '../../units';
 import type { FigureProps } from '../worksheet';
@@ -21,20 +21,24 @@ export function Figure({ design, results }: FigureProps) {
   const curve = useMemo(() => plannedCurve(design), [design]);
   return (
     <Column>
-      {deviations.length > 0 && <DeviationPlot deviations={deviations} />}
+      <Plates of="drawings">
+        {deviations.length > 0 && <DeviationPlot deviations={deviations} />}
+        <LineChart chart={chart} note="Turn the shaft by hand or drill, read the speed, and find the volts the meter must show." />
+      </Plates>
       {report && <FieldTests report={report} readings={readings} curve={curve} />}
       {report && <Speeds report={report} readings={readings} />}
-      <LineChart chart={chart} note="Turn the shaft by hand or drill, read the speed, and find the volts the meter must show." />
     </Column>
   );
 }
 
 function deviationRows({ compared, fit }: BenchReport, readings: Reading[], units: UnitPreferences): Deviation[] {
-  return compared.map((c) => {
+  return compared.flatMap((c) => {
+    const reading = readings[c.row];
+    if (!reading) return []; // taken out since the report was made
     const planned = deviationsOf(c);
     const residual = fit.residuals.find(({ row, figure }) => row === c.row && figure === c.figure);
     return {
-      label: figureWords(readings[c.row], c.figure),
+      label: figureWords(reading, c.figure),
       planned,
       ...(residual && { fitted: residual.deviations }),
       tone: toneOf(planned),

@@ -31,9 +31,14 @@ export function placeWords({ on, number, to }: Reading): string {
   }
 }
 
-/** One figure of a reading by name, as in "coil 3, ohms". */
-export const figureWords = (reading: Reading | undefined, figure: FigureName): string =>
-  reading ? `${reading.label || placeWords(reading)}, ${names[figure]}` : names[figure];
+/** So much of a note fits beside a plot. */
+const MOST_NOTE = 20;
+
+/** One figure of a reading by name, as in "coil 3, ohms"; of a long note the beginning. */
+export function figureWords(reading: Reading, figure: FigureName): string {
+  const name = reading.label || placeWords(reading);
+  return `${name.length > MOST_NOTE ? `${name.slice(0, MOST_NOTE - 1)}…` : name}, ${names[figure]}`;
+}
 
 /** Within two standard deviations of meter, speed and winding a figure is as it should be; beyond three it is not. */
 const AS_IT_SHOULD_BE = 2;
@@ -60,8 +65,8 @@ export function shownMeasured({ figure, measured, planned }: Compared, units: Un
 /** To a tenth of a per cent: a meter tells no more. */
 export function percentOff({ figure, measured, planned }: Compared): string {
   if (planned === 0 || (figure === 'ohms' && measured > 19 * planned)) return '–';
-  const off = measured / planned - 1;
-  return `${off < 0 ? '−' : '+'}${Math.abs(off * 100).toFixed(1)} %`;
+  const off = Math.round(1000 * (measured / planned - 1)) / 10;
+  return `${off < 0 ? '−' : off > 0 ? '+' : ''}${Math.abs(off).toFixed(1)} %`;
 }
 
 export const rowsOf = (report: BenchReport | undefined, row: number) => (report?.compared ?? []).filter((c) => c.row === row);

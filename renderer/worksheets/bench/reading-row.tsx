@@ -23,6 +23,8 @@ interface Props {
   reading: Reading;
   row: number;
   report: BenchReport | undefined;
+  /** Columns of the table. */
+  shown: typeof columns;
   isOpen: boolean;
   onOpen: () => void;
   onChange: (part: Partial<Reading>) => void;
@@ -30,7 +32,7 @@ interface Props {
 }
 
 /** One reading: what was read, what it should have been, and below it what else there is to say. */
-export function ReadingRow({ reading, row, report, isOpen, onOpen, onChange, onRemove }: Props) {
+export function ReadingRow({ reading, row, report, shown, isOpen, onOpen, onChange, onRemove }: Props) {
   const name = `reading ${row + 1}`;
   const comparisons = rowsOf(report, row);
   const left = report?.leftOut.find((l) => l.row === row)?.why;
@@ -54,7 +56,7 @@ export function ReadingRow({ reading, row, report, isOpen, onOpen, onChange, onR
             onChange={(on) => onChange({ on: on as On })}
           />
         </TableCell>
-        {columns.map((column) => (
+        {shown.map((column) => (
           <TableCell key={column.key}>
             {column.on.includes(reading.on) && <NumberBox entry={column} reading={reading} row={row} onChange={onChange} />}
           </TableCell>
@@ -77,7 +79,7 @@ export function ReadingRow({ reading, row, report, isOpen, onOpen, onChange, onR
       </TableRow>
       {isOpen && (
         <TableRow>
-          <TableCell colSpan={columns.length + 6} sx={{ pb: 1.5 }}>
+          <TableCell colSpan={shown.length + 6} sx={{ pb: 1.5 }}>
             <More reading={reading} row={row} onChange={onChange} />
           </TableCell>
         </TableRow>
@@ -184,11 +186,12 @@ function Choice({ name, value, choices, onChange }: ChoiceProps) {
 function Comparisons({ comparisons, left }: { comparisons: Compared[]; left: string | undefined }) {
   const units = useUnits();
   const lines = comparisons.map((c) => ({ ...c, tone: toneOf(deviationsOf(c)) }));
+  const lineHeight = lines.length > 1 ? '20px' : '28px';
   return (
     <>
       <TableCell align="right">
         {lines.map((c) => (
-          <Box key={c.figure} sx={{ whiteSpace: 'nowrap', lineHeight: '28px' }}>
+          <Box key={c.figure} sx={{ whiteSpace: 'nowrap', lineHeight }}>
             {format(c.planned, kindOf[c.figure], units, 3)}
             <Box
               component="span"
@@ -202,14 +205,14 @@ function Comparisons({ comparisons, left }: { comparisons: Compared[]; left: str
       </TableCell>
       <TableCell align="right">
         {lines.map((c) => (
-          <Box key={c.figure} sx={{ whiteSpace: 'nowrap', lineHeight: '28px' }}>
+          <Box key={c.figure} sx={{ whiteSpace: 'nowrap', lineHeight }}>
             {percentOff(c)}
           </Box>
         ))}
       </TableCell>
       <TableCell>
         {lines.map((c) => (
-          <Box key={c.figure} sx={{ color: colors[c.tone], whiteSpace: 'nowrap', lineHeight: '28px' }}>
+          <Box key={c.figure} sx={{ color: colors[c.tone], whiteSpace: 'nowrap', lineHeight }}>
             {toneWords(c.tone)}
           </Box>
         ))}

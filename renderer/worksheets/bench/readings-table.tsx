@@ -29,6 +29,7 @@ export function ReadingsTable({ report }: { report: BenchReport | undefined }) {
   const units = useUnits();
   const design = useDesign((s) => s.design);
   const readings = design.bench ?? [];
+  const shown = columns.filter(({ on }) => readings.some((reading) => on.includes(reading.on)));
   const [open, setOpen] = useState<number | null>(null);
   const [isPasting, setPasting] = useState(false);
   const [copied, setCopied] = useState<string | null>(null);
@@ -51,7 +52,7 @@ export function ReadingsTable({ report }: { report: BenchReport | undefined }) {
               <TableRow>
                 <TableCell>Note</TableCell>
                 <TableCell>Meter on</TableCell>
-                {columns.map(({ key, quantity }) => (
+                {shown.map(({ key, quantity }) => (
                   <TableCell key={key} align="right" title={quantity.meaning}>
                     {quantity.label} {entryUnit(quantity.unit, units)}
                   </TableCell>
@@ -69,6 +70,7 @@ export function ReadingsTable({ report }: { report: BenchReport | undefined }) {
                   reading={reading}
                   row={i}
                   report={report}
+                  shown={shown}
                   isOpen={open === i}
                   onOpen={() => setOpen(open === i ? null : i)}
                   onChange={(part) => change(i, part)}

@@ -17,7 +17,7 @@ const SHOWN = 8;
 /** How fast the shaft may have turned, where that is in question: a film, or witnesses that do not agree. */
 export function Speeds({ report: { speeds }, readings }: { report: BenchReport; readings: Reading[] }) {
   const units = useUnits();
-  const open = speeds.filter(({ row, candidates }) => readings[row]?.frameRate ?? candidates.some(({ disagrees }) => disagrees.length > 0));
+  const open = speeds.filter(({ row, candidates }) => readings[row]?.frameRate ?? (candidates[0]?.disagrees.length ?? 0) > 0);
   if (open.length === 0) return null;
   return (
     <Section title="How fast it turned">

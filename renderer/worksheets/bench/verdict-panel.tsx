@@ -58,8 +58,11 @@ function Suspects({ report: { suspects } }: { report: BenchReport }) {
           </Box>
           <Box>
             <Box>
-              {words.join('; or ')}
-              {amount && `: ${amount.label.toLowerCase()} ${format(amount.value, amount.unit, units, 2)}`}
+              {words
+                .map((word, i) =>
+                  i === 0 && amount ? `${word}, ${amount.label.toLowerCase()} ${format(amount.value, amount.unit, units, 3)}` : word,
+                )
+                .join('; or ')}
             </Box>
             <Box aria-hidden sx={{ height: 3, my: 0.5, bgcolor: (t) => t.palette.tones.ground }}>
               <Box sx={{ height: 3, width: `${100 * weight}%`, bgcolor: 'primary.main' }} />
@@ -152,13 +155,17 @@ function Factors({ report }: { report: BenchReport }) {
           {differs && <Button onClick={() => editEntries(gap, 'the measured machine, its gap')}>…putting the field down to the gap</Button>}
         </Box>
       ) : (
-        <Box sx={{ mt: 1, fontSize: 12.5, color: 'text.secondary' }}>
-          A machine with a fault is to be mended before a design is made of it.
-        </Box>
+        report.kept && <Box sx={{ mt: 1, fontSize: 12.5, color: 'text.secondary' }}>{whyKept[report.kept]}</Box>
       )}
     </Box>
   );
 }
 
+const whyKept: Record<NonNullable<BenchReport['kept']>, string> = {
+  faulty: 'A machine with a fault is to be mended before a design is made of it.',
+  unexplained: 'No design is made of readings that nothing explains.',
+  'as-planned': 'Nothing is off for sure: the plan stands as it is.',
+};
+
 const interval = ({ value, low, high }: { value: number; low: number; high: number }, units: UnitPreferences) =>
-  `${format(value, 'percent', units, 3)} (${format(low, 'percent', units, 3)} to ${format(high, 'percent', units, 3)})`;
+  `${format(value, 'percent', units)} (${format(low, 'percent', units)} to ${format(high, 'percent', units)})`;

@@ -1,27 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { correctedEntries } from '../../../core/bench/corrected';
-import { readDesign } from '../../../core/design/parse';
 import { solve } from '../../../core/chain/solve';
-import type { Design } from '../../../core/design/schema';
-import { demo, demoMachine } from './fixture';
+import { demo, demoMachine, withEntries } from './fixture';
 
 const { design, results } = demo('hill-cabin');
 const machine = demoMachine('hill-cabin');
 const about = (value: number) => ({ value, low: value - 0.02, high: value + 0.02 });
 
-/** Paths put into a design. */
-function changed(entries: Record<string, unknown>): Design {
-  const made = structuredClone(design) as unknown as Record<string, unknown>;
-  for (const [path, value] of Object.entries(entries)) {
-    const keys = path.split('.');
-    const last = keys.pop() ?? '';
-    const at = keys.reduce((object, key) => object[key] as Record<string, unknown>, made);
-    at[last] = value;
-  }
-  const read = readDesign(made);
-  if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  return read.design;
-}
+const changed = (entries: Record<string, unknown>) => withEntries(design, entries);
 
 describe('a field of 92 % and a resistance of 106 %', () => {
   test('put down to the magnets, give those volts and ohms when worked out anew', () => {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { solve } from '../../../core/chain/solve';
 import type { Results } from '../../../core/chain/results';
-import { parseDesign } from '../../../core/design/parse';
+import { parseDesign, readDesign } from '../../../core/design/parse';
 import type { Reading } from '../../../core/design/readings';
 import type { Design } from '../../../core/design/schema';
 import { benchMachine, type BenchMachine } from '../../../core/bench/machine';
@@ -40,3 +40,17 @@ export const demoMachine = (name: string): BenchMachine => {
   const { design, results } = demo(name);
   return benchMachine(design, results);
 };
+
+/** A design with entries changed, by path. */
+export function withEntries(design: Design, entries: Record<string, unknown>): Design {
+  const made = structuredClone(design) as unknown as Record<string, unknown>;
+  for (const [path, value] of Object.entries(entries)) {
+    const keys = path.split('.');
+    const last = keys.pop() ?? '';
+    const at = keys.reduce((object, key) => object[key] as Record<string, unknown>, made);
+    at[last] = value;
+  }
+  const read = readDesign(made);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return read.design;
+}
