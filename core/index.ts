@@ -23,6 +23,7 @@ export { solveSummary } from './chain/summary';
 export { fieldProbe, netlistOf } from './chain/exports';
 export { DesignError } from './problem';
 export { grades as magnetGrades } from './magnets/grades';
+export { remanenceFromReading } from './magnets/remanence';
 export { magnetSizes } from './magnets/sizes';
 export { awgGauges, metricGauges } from './wire/gauges';
 export { diodePresets } from './rectifier/diodes';

@@ -1,4 +1,4 @@
-import type { MagnetShape } from './section';
+import type { MagnetsSection } from './section';
 import { magnetField, shapeModel } from './shapes';
 
 /**
@@ -20,19 +20,33 @@ export function remanenceAt(remanence20: number, coefficient: number, temperatur
   return Math.max(0, remanence20 * (1 + coefficient * (temperature - 20)));
 }
 
+/** What a gaussmeter showed on a magnet's axis. */
+export interface AxisReading {
+  /** Sign disregarded. [T] */
+  fluxDensity: number;
+  /** From the pole face to the sensor's own element, which sits some way inside the probe. [m] */
+  distance: number;
+  /** Of the magnet. [°C] */
+  temperature: number;
+}
+
 /**
- * Remanence from one gaussmeter reading on the magnet's axis, the magnet lying alone, away from steel and other magnets.
+ * Remanence at 20 °C from one gaussmeter reading on the magnet's axis, the magnet lying alone, away from steel and other magnets.
  *
- * @param shape     Magnet. [m]
- * @param reading   Flux density read, sign disregarded. [T]
- * @param distance  From the pole face to the sensor's own element, which sits some way inside the probe. [m]
- * @returns         Remanence at the temperature of the reading. [T]
+ * @param of.shape                     Magnet. [m]
+ * @param of.remanenceTempCoefficient  α. [1/K]
+ * @param reading                      Flux density in T, distance in m, temperature in °C.
+ * @returns                            Remanence at 20 °C; Infinity where the coefficient leaves none at the reading's temperature. [T]
  *
  * Omits     recoil permeability, which makes the value some 2 % too small for a flat magnet; the gap field is then the truer for it.
- * Source    magnetField, which is proportional to remanence.
+ * Source    magnetField, which is proportional to remanence; `remanenceAt`.
  * Checked   tests/core/magnets/remanence.test.ts
  */
-export function remanenceFromReading(shape: MagnetShape, reading: number, distance: number): number {
+export function remanenceFromReading(
+  { shape, remanenceTempCoefficient }: Pick<MagnetsSection, 'shape' | 'remanenceTempCoefficient'>,
+  { fluxDensity, distance, temperature }: AxisReading,
+): number {
   const [x, y] = shapeModel(shape).centre(shape);
-  return Math.abs(reading) / Math.abs(magnetField(shape, 1)(x, y, shape.axial / 2 + distance)[2]);
+  const perTesla = Math.abs(magnetField(shape, remanenceAt(1, remanenceTempCoefficient, temperature))(x, y, shape.axial / 2 + distance)[2]);
+  return Math.abs(fluxDensity) / perTesla;
 }

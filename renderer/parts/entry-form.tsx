@@ -1,6 +1,6 @@
 import Box from '@mui/material/Box';
 import Typography from '@mui/material/Typography';
-import { memo } from 'react';
+import { memo, type ReactNode } from 'react';
 import { entryAt, type Design, type FormEntry } from '../../core';
 import { valueAt } from '../path';
 import { choiceWord, quantityAt } from '../words';
@@ -15,6 +15,8 @@ export interface FormGroup {
   /** Paths; one the design does not have now is left out. */
   entries: string[];
   table?: PresetTable;
+  /** Below the table. */
+  tool?: ReactNode;
 }
 
 /** What a form tells its owner. */
@@ -56,6 +58,7 @@ export function EntryForm({ design, groups, faults, problems, ...events }: Props
               onForget={events.onForget}
             />
           )}
+          {group.tool}
           {group.entries.map((path) => {
             const parent = valueAt(design, path.split('.').slice(0, -1).join('.'));
             const entry = path === 'controller' ? null : entryAt(path, design);

@@ -73,7 +73,12 @@ function Inputs({ worksheet }: { worksheet: Worksheet }) {
   const own = useView((s) => s.ownPresets);
   const groups = useMemo(
     () =>
-      worksheet.groups.map((g) => ({ title: g.title, entries: g.entries, table: g.preset && presetTable(g.preset, loadKind, own, units) })),
+      worksheet.groups.map(({ title, entries, preset, Tool }) => ({
+        title,
+        entries,
+        table: preset && presetTable(preset, loadKind, own, units),
+        tool: Tool && <Tool />,
+      })),
     [worksheet, loadKind, own, units],
   );
   return (

@@ -13,6 +13,8 @@ export interface EntryGroup {
   optional?: string[];
   /** A table to pick a group of entries from. */
   preset?: Table;
+  /** Another way to an entry of the group, below its table. */
+  Tool?: ComponentType;
 }
 
 export interface FigureProps {

@@ -123,3 +123,24 @@ test('a radius is dragged in the drawing in steps of a tenth of a millimetre, as
   expect(await number('Hole ends at')).toBe(150);
   expect(app.complaints).toEqual([]);
 });
+
+test('a gaussmeter reading becomes the remanence, as one step to undo; one that no magnet gives is refused', async () => {
+  await openDemo(/cabin/i);
+  const before = await number('Remanence at 20 °C');
+  await app.page.getByRole('button', { name: 'Remanence from a gaussmeter…' }).click();
+  const tool = app.page.getByRole('region', { name: 'Gaussmeter' });
+  await entry('Reading').fill('3000 G');
+  await entry('Sensor from the pole face').fill('0.2');
+  await tool.getByText(/at 20 °C/).waitFor();
+  await entry('Reading').fill('2');
+  await tool.getByText(/No magnet of this shape/).waitFor();
+  expect(await tool.getByRole('button', { name: 'Take it over' }).isDisabled()).toBe(true);
+  await entry('Reading').fill('0.32');
+  await tool.getByRole('button', { name: 'Take it over' }).click();
+  await settled();
+  const taken = await number('Remanence at 20 °C');
+  expect(taken).not.toBe(before);
+  await app.page.getByRole('button', { name: /^Undo remanence from a reading/ }).click();
+  expect(await number('Remanence at 20 °C')).toBe(before);
+  expect(app.complaints).toEqual([]);
+});

@@ -51,6 +51,7 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'readDesign',
     'readingsFromCsv',
     'rectifierDrawing',
+    'remanenceFromReading',
     'reportPdf',
     'resultQuantities',
     'searchSize',

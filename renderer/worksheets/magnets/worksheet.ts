@@ -1,5 +1,6 @@
 import type { Worksheet } from '../worksheet';
 import { Figure } from './figure';
+import { Gaussmeter } from './gaussmeter';
 
 export const magnets: Worksheet = {
   id: 'magnets',
@@ -23,6 +24,7 @@ export const magnets: Worksheet = {
     {
       title: 'Grade',
       preset: 'grade',
+      Tool: Gaussmeter,
       entries: [
         'magnets.remanence',
         'magnets.remanenceTempCoefficient',

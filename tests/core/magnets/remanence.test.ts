@@ -22,7 +22,26 @@ test('a reading on the axis gives back the remanence, whichever pole was read', 
   for (const shape of shapes) {
     const [x, y] = shapeModel(shape).centre(shape);
     const reading = magnetField(shape, 1.31)(x, y, shape.axial / 2 + 0.0008)[2];
-    expect(remanenceFromReading(shape, reading, 0.0008)).toBeCloseTo(1.31, 12);
-    expect(remanenceFromReading(shape, -reading, 0.0008)).toBeCloseTo(1.31, 12);
+    for (const fluxDensity of [reading, -reading])
+      expect(
+        remanenceFromReading({ shape, remanenceTempCoefficient: -0.0012 }, { fluxDensity, distance: 0.0008, temperature: 20 }),
+      ).toBeCloseTo(1.31, 12);
   }
+});
+
+test('a warm magnet reads less than at 20 °C, and is the same magnet', () => {
+  const shape: MagnetShape = { kind: 'cylinder', diameter: 0.02, axial: 0.005 };
+  const fluxDensity = magnetField(shape, remanenceAt(1.31, -0.0012, 45))(0, 0, 0.0055)[2];
+  const of = { shape, remanenceTempCoefficient: -0.0012 };
+  expect(remanenceFromReading(of, { fluxDensity, distance: 0.003, temperature: 45 })).toBeCloseTo(1.31, 12);
+  expect(remanenceFromReading({ ...of, remanenceTempCoefficient: -0.01 }, { fluxDensity, distance: 0.003, temperature: 140 })).toBe(
+    Infinity,
+  );
+});
+
+test('on the axis of a round magnet the reading follows from lengths alone', () => {
+  // B = (B_r/2)·[(d + h)/√((d + h)² + R²) − d/√(d² + R²)], Furlani 2001, ch. 4 (from memory): R = 10 mm, h = 5 mm, d = 3 mm
+  const fluxDensity = 0.65 * (8 / Math.hypot(8, 10) - 3 / Math.hypot(3, 10));
+  const of = { shape: { kind: 'cylinder', diameter: 0.02, axial: 0.005 } as const, remanenceTempCoefficient: 0 };
+  expect(remanenceFromReading(of, { fluxDensity, distance: 0.003, temperature: 20 })).toBeCloseTo(1.3, 9);
 });
