@@ -25,21 +25,29 @@ const bracket = (of: Notation): Notation => ({ kind: 'bracket', of });
 
 /**
  * Notation from a line whose parts stand with a space between them, so that a law reads in the source as on paper: `b_1 = { 2 / π } · ∫_0^π B_z · cos θ · d θ`.
- * Braces hold parts together, a stroke in them makes a fraction, `√{` a root; `^` raises.
+ * Braces hold parts together, a stroke in them makes a fraction, `√{` a root; round brackets are as tall as what they hold; `^` raises.
  */
 export function written(line: string): Notation {
   const words = line.split(' ');
-  const group = (): Notation => {
+  /** Up to the mark that ends it, and what that mark is raised to. */
+  const group = (): { of: Notation; exponent?: string } => {
     const sides: Notation[][] = [[]];
     let word = words.shift();
-    for (; word !== undefined && word !== '}'; word = words.shift()) {
+    for (; word !== undefined && !/^[})]/.test(word); word = words.shift()) {
       if (word === '/') sides.push([]);
-      else sides[sides.length - 1].push(word === '{' ? group() : word === '√{' ? { kind: 'root', of: group() } : single(word));
+      else sides[sides.length - 1].push(part(word));
     }
     const [above, below] = sides.map((parts) => (parts.length === 1 ? parts[0] : row(...parts)));
-    return below ? fraction(above, below) : above;
+    return { of: below ? fraction(above, below) : above, exponent: word?.split('^')[1] };
   };
-  return group();
+  const part = (word: string): Notation => {
+    if (word === '{') return group().of;
+    if (word === '√{') return { kind: 'root', of: group().of };
+    if (word !== '(') return single(word);
+    const { of, exponent } = group();
+    return exponent ? { kind: 'raised', of: bracket(of), exponent: single(exponent) } : bracket(of);
+  };
+  return group().of;
 }
 
 function single(word: string): Notation {
@@ -47,7 +55,7 @@ function single(word: string): Notation {
   if (mark) return { kind: 'large', sign: mark, ...(below && { below: single(below) }), ...(above && { above: single(above) }) };
   const [, of, exponent] = /^(.+)\^(.+)$/.exec(word) ?? [];
   if (of) return { kind: 'raised', of: single(of), exponent: single(exponent) };
-  if (/^[=+−·≈≤≥|,()]$/.test(word)) return sign(word);
+  if (/^[=+−·≈≤≥|,]$/.test(word)) return sign(word);
   return /^[0-9.]+$|^(?:sin|cos|tanh|sech|exp|d)$/.test(word) ? upright(word) : symbol(word);
 }
 
@@ -154,8 +162,8 @@ export function plainText(notation: Notation): string {
       return notation.parts
         .map(plainText)
         .join(' ')
-        .replace(/([(⌊]) /g, '$1')
-        .replace(/ ([)⌋,])/g, '$1');
+        .replace(/⌊ /g, '⌊')
+        .replace(/ ([⌋,])/g, '$1');
     case 'fraction':
       return `${grouped(notation.over)} / ${grouped(notation.under)}`;
     case 'raised':

@@ -109,14 +109,9 @@ export function workingLines({ result, law, formula, check }: Working, show: Sho
 
 /** Both sides in numbers, what each comes to in the middle. */
 function checkedNumbers({ left, right, unit, sign: relation }: Check, show: Show): Notation {
-  const answer = (of: Formula) => upright(show(evaluate(of), unit));
-  return row(
-    ...(isBare(left) ? [] : [inNumbers(left, show), sign('=')]),
-    answer(left),
-    sign(relation),
-    answer(right),
-    ...(isBare(right) ? [] : [sign('='), inNumbers(right, show)]),
-  );
+  const answered = (of: Formula) =>
+    isBare(of) ? [inNumbers(of, show)] : [inNumbers(of, show), sign('='), upright(show(evaluate(of), unit))];
+  return row(...answered(left), sign(relation), ...answered(right).reverse());
 }
 
 const isBare = ({ kind }: Formula) => kind === 'term' || kind === 'number';

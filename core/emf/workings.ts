@@ -159,17 +159,13 @@ const rmsAt1000rpm = (fundamental: Term, others: Term) => times(over(AT, root(2)
 
 function distortionWorking({ orders, phaseEmf }: EmfResult): Working {
   const [first, ...rest] = peaks(phaseEmf[0]);
-  const shown = rest
-    .slice(0, SHOWN)
-    .map((peak, i): Formula => squared(found(`K_${orders[i + 1]}`, `Peak of harmonic ${orders[i + 1]}`, peak, 'emfConstant')));
+  const share = (letter: string, name: string, peak: number): Formula => squared(found(letter, name, peak / first, 'percent'));
+  const shown = rest.slice(0, SHOWN).map((peak, i) => share(`k_${orders[i + 1]}`, `Harmonic ${orders[i + 1]}, of the fundamental`, peak));
   const others = rest.slice(SHOWN);
-  const last = others.length > 0 ? [squared(found('K_more', 'Peak of all higher ones together', together(others), 'emfConstant'))] : [];
-  const harmonics = root(plus(...shown, ...last));
+  const last = others.length > 0 ? [share('k_more', 'All higher ones together', together(others))] : [];
   return {
     result: 'emf.distortion',
-    ...(first > 0
-      ? { formula: over(harmonics, found('K_e', 'Peak of the fundamental', first, 'emfConstant', 'emf.peakPerRadPerSecond')) }
-      : { formula: fixed(0, 'percent'), method: 'There is no fundamental.' }),
+    ...(first > 0 ? { formula: root(plus(...shown, ...last)) } : { formula: fixed(0, 'percent'), method: 'There is no fundamental.' }),
     from: ['magnets.shape', 'winding.layout'],
     limits: 'Open circuit.',
     source: 'Total harmonic distortion, IEC 61000-2-2 (from memory).',

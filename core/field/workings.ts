@@ -1,4 +1,4 @@
-import { cosine, over, PI, plus, times, type Formula } from '../formula';
+import { cosine, fixed, over, PI, plus, times, type Formula } from '../formula';
 import type { MagnetsSection } from '../magnets/section';
 import { written } from '../notation';
 import { found, type Given, type Working } from '../working';
@@ -139,7 +139,7 @@ function factorWorkings({ result }: Given, magnets: MagnetsSection, discs: Discs
       {
         result: 'stages.field.saturation',
         method: 'No steel stands behind the magnets, so nothing saturates.',
-        formula: plus(1),
+        formula: fixed(1, 'ratio'),
         from: ['discs.backing'],
         limits: 'A plain return plate is taken to stay unsaturated.',
         source: 'By definition.',
@@ -160,7 +160,7 @@ function factorWorkings({ result }: Given, magnets: MagnetsSection, discs: Discs
         says: 'Steel can only take from the field.',
         left: result('stages.field.saturation'),
         sign: '≤',
-        right: plus(1),
+        right: fixed(1, 'count'),
         unit: 'ratio',
       },
       from: ['gap.plate'],

@@ -28,6 +28,8 @@ export interface Flow {
 }
 
 export const lineHeight = (size: number) => size * POINT * LINE;
+/** From the top of a line to the foot of its letters. */
+export const baseOf = (size: number) => size * POINT * 1.05;
 
 export function flowOn(doc: jsPDF): Flow {
   const page = doc.internal.pageSize;
@@ -50,7 +52,7 @@ export function flowOn(doc: jsPDF): Flow {
       doc.setFontSize(size);
       doc.setTextColor('#000000');
       lines.forEach((line, i) => {
-        if (line) doc.text(line, x, y + size * POINT * 1.05 + i * lineHeight(size));
+        if (line) doc.text(line, x, y + baseOf(size) + i * lineHeight(size));
       });
       return lines.length * lineHeight(size);
     },

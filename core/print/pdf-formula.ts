@@ -16,8 +16,6 @@ const DESCENT = 0.24;
 const AXIS = 0.28;
 const SMALL = 0.7;
 const AROUND: Record<string, [before: number, after: number]> = {
-  '(': [0, 0],
-  ')': [0, 0],
   '⌊': [0.05, 0.05],
   '⌋': [0.05, 0.05],
   '|': [0.08, 0.08],
@@ -50,16 +48,22 @@ function linesOf(flow: Flow, line: Notation, width: number, size: number) {
   const em = size * POINT;
   const lines: Box[][] = [[]];
   let taken = 0;
-  for (const parts of piecesOf(line)) {
-    let box = boxOf(flow, { kind: 'row', parts }, size);
-    // What cannot be broken is set smaller.
-    if (box.width > width) box = boxOf(flow, { kind: 'row', parts }, (size * width) / box.width);
-    if (taken + box.width > width && taken > 0) {
+  const put = (box: Box, whole = box.width) => {
+    if (taken > 0 && (taken + box.width > width || (taken + whole > width && whole <= width))) {
       lines.push([]);
       taken = 0;
     }
     lines[lines.length - 1].push(box);
     taken += box.width;
+  };
+  for (const clause of clausesOf(piecesOf(line))) {
+    const boxes = clause.map((parts) => {
+      const box = boxOf(flow, { kind: 'row', parts }, size);
+      // What cannot be broken is set smaller.
+      return box.width > width ? boxOf(flow, { kind: 'row', parts }, (size * width) / box.width) : box;
+    });
+    const whole = boxes.reduce((sum, box) => sum + box.width, 0);
+    boxes.forEach((box, i) => put(box, i === 0 ? whole : undefined));
   }
   const space = ((LINE - 1) / 2) * em;
   return lines.map((boxes) => ({
@@ -67,6 +71,17 @@ function linesOf(flow: Flow, line: Notation, width: number, size: number) {
     ascent: Math.max(ASCENT * em, ...boxes.map(({ ascent }) => ascent)) + space,
     descent: Math.max(DESCENT * em, ...boxes.map(({ descent }) => descent)) + space,
   }));
+}
+
+/** Pieces that belong together: a sign of relation and all that stands on its right. */
+function clausesOf(pieces: Notation[][]): Notation[][][] {
+  const clauses: Notation[][][] = [];
+  for (const piece of pieces) {
+    const [first] = piece;
+    if (clauses.length === 0 || (first.kind === 'sign' && /^[=≈≤≥>]$/.test(first.text))) clauses.push([piece]);
+    else clauses[clauses.length - 1].push(piece);
+  }
+  return clauses;
 }
 
 function boxOf(flow: Flow, notation: Notation, size: number): Box {
@@ -85,8 +100,8 @@ function boxOf(flow: Flow, notation: Notation, size: number): Box {
     }
     case 'row': {
       const spaced = notation.parts.flatMap((part, i) => {
-        const touches = i > 0 && part.kind !== 'sign' && notation.parts[i - 1].kind !== 'sign';
-        return touches ? [space(0.16 * em), boxOf(flow, part, size)] : [boxOf(flow, part, size)];
+        const touches = i > 0 && part.kind !== 'sign' && part.kind !== 'bracket' && notation.parts[i - 1].kind !== 'sign';
+        return touches ? [space(0.2 * em), boxOf(flow, part, size)] : [boxOf(flow, part, size)];
       });
       return beside(spaced);
     }
@@ -163,9 +178,9 @@ function stroke({ doc }: Flow, em: number): void {
 }
 
 function fractionOf(flow: Flow, above: Box, below: Box, em: number): Box {
-  const gap = 0.08 * em;
   const width = Math.max(above.width, below.width) + 0.3 * em;
-  const [up, down] = [AXIS * em + gap + above.descent, gap - AXIS * em + below.ascent];
+  // Letters that reach down keep clear of the stroke by their own descent.
+  const [up, down] = [(AXIS + 0.06) * em + above.descent, (0.17 - AXIS) * em + below.ascent];
   return {
     width: width + 0.1 * em,
     ascent: up + above.ascent,

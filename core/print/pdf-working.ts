@@ -1,6 +1,6 @@
 import { row, sign, symbol, upright } from '../notation';
 import type { EntriesBlock, WorkingBlock } from '../sheet/document';
-import { type Flow, lineHeight, MARGIN, POINT, rule, TYPE } from './page-flow';
+import { baseOf, type Flow, lineHeight, MARGIN, rule, TYPE } from './page-flow';
 import { formulaHeight, printFormula } from './pdf-formula';
 
 const TITLE = 12;
@@ -14,15 +14,22 @@ const headOf = ({ label, symbol: letter, value }: WorkingBlock) =>
 
 const whereOf = ({ where }: WorkingBlock) => where && row(upright('where '), where);
 
-/** A working stays on one page. [mm] */
+/** Notes may go on overleaf, but never a line of them alone. */
+const TOGETHER = 2;
+
+/** Result, formulas and names of the symbols stay on one page. [mm] */
 export function leastOfWorking(flow: Flow, block: WorkingBlock): number {
   const width = flow.width - SAYS;
   const where = whereOf(block);
   const formulas = block.lines.reduce((sum, { line }) => sum + formulaHeight(flow, line, width, TYPE.body).height, 0);
-  const notes = block.notes.reduce((sum, note) => sum + flow.wrap(note, width, TYPE.small).length * lineHeight(TYPE.small), 0);
   const names = where ? formulaHeight(flow, where, width, TYPE.small).height : 0;
-  return lineHeight(TITLE) + 2 + formulas + names + notes;
+  return lineHeight(TITLE) + 2 + formulas + names + kept(notesOf(flow, block).length) * lineHeight(TYPE.small);
 }
+
+const notesOf = (flow: Flow, { notes }: WorkingBlock) => notes.flatMap((note) => flow.wrap(note, flow.width - SAYS, TYPE.small));
+
+/** So many lines of notes stay with what is before them. */
+const kept = (lines: number) => (lines < 2 * TOGETHER ? lines : TOGETHER);
 
 /** A working down the page: result, formulas, names of the symbols, notes in small type. */
 export function printWorking(flow: Flow, block: WorkingBlock): void {
@@ -33,16 +40,16 @@ export function printWorking(flow: Flow, block: WorkingBlock): void {
   for (const { says, line } of block.lines) {
     const { height, baseLine } = formulaHeight(flow, line, width, TYPE.body);
     flow.room(height);
-    flow.write([says], MARGIN, flow.y + baseLine - TYPE.small * POINT * 1.05, TYPE.small);
+    flow.write([says], MARGIN, flow.y + baseLine - baseOf(TYPE.small), TYPE.small);
     printFormula(flow, line, MARGIN + SAYS, width, TYPE.body);
   }
   const where = whereOf(block);
   if (where) printFormula(flow, where, MARGIN + SAYS, width, TYPE.small);
-  for (const note of block.notes)
-    for (const line of flow.wrap(note, width, TYPE.small)) {
-      flow.room(lineHeight(TYPE.small));
-      flow.y += flow.write([line], MARGIN + SAYS, flow.y, TYPE.small);
-    }
+  const notes = notesOf(flow, block);
+  notes.forEach((line, i) => {
+    flow.room((i === notes.length - TOGETHER ? TOGETHER : 1) * lineHeight(TYPE.small));
+    flow.y += flow.write([line], MARGIN + SAYS, flow.y, TYPE.small);
+  });
   flow.y += AFTER;
 }
 
@@ -59,6 +66,7 @@ export function printEntries(flow: Flow, { rows }: EntriesBlock): void {
     const top = flow.y;
     flow.write([label], MARGIN, top, TYPE.foot);
     flow.write([value], MARGIN + ENTRY.value * flow.width, top, TYPE.foot);
+    flow.y += baseOf(TYPE.foot) - formulaHeight(flow, symbol(letter), flow.width / 4, TYPE.foot).baseLine;
     printFormula(flow, symbol(letter), MARGIN + ENTRY.symbol * flow.width, flow.width / 4, TYPE.foot);
     flow.y = top + entryHeight;
     rule(flow, flow.y - 0.4, 0.1);

@@ -13,7 +13,7 @@ import { shown } from './shown';
 import { traceOf } from './trace';
 
 const ABOUT =
-  'Calculation report: how each number of this design comes about, in the order in which the power flows. Under each result stand its formula, the same with ' +
+  'How each number of this design comes about, in the order in which the power flows. Under each result stand its formula, the same with ' +
   'this design’s numbers, what the model leaves out, and its source. Where a result is summed, integrated or found by trial, a check that it must meet stands ' +
   'in place of the formula. Numbers are rounded to four figures for print and not in the calculation. It is no proof of safety: local electrical codes ' +
   'and licensed practice come first.';
@@ -61,9 +61,9 @@ function workingBlock(results: Results, working: Working): WorkingBlock {
     { says: 'Formula', line: symbols },
     { says: 'Numbers', line: numbers },
     { says: 'Check', line: check?.symbols },
-    { says: '', line: check?.numbers },
+    { says: 'Numbers', line: check?.numbers },
   ];
-  const others = terms.filter((term) => term.path !== working.result);
+  const others = terms.filter((term) => term.symbol !== letter);
   return {
     kind: 'working',
     label,
@@ -84,8 +84,11 @@ function workingBlock(results: Results, working: Working): WorkingBlock {
   };
 }
 
+/** Abbreviations keep their capitals. */
+const inSentence = (name: string) => (/^[A-Z][A-Z]/.test(name) ? name : `${name.charAt(0).toLowerCase()}${name.slice(1)}`);
+
 const namedSymbol = (of: string, name: string, isLast: boolean): Notation[] => [
-  row(symbol(of), upright(`${nb}${name.charAt(0).toLowerCase()}${name.slice(1)}`)),
+  row(symbol(of), upright(`${nb}${inSentence(name)}`)),
   ...(isLast ? [] : [sign(';')]),
 ];
 

@@ -93,8 +93,10 @@ function meanTurnOfRing({ entry, result }: Given): Working {
 function factorWorking(concentrated: boolean, { factors }: WindingResult): Working {
   return {
     result: 'stages.winding.factors.winding',
-    ...(concentrated && { law: written('k_d = { | Σ of a phase’s unit phasors | / their number } , k_p = sin { π · p / Q }') }),
-    method: concentrated ? undefined : 'Legs stand a full pole pitch apart and all add up.',
+    ...(concentrated && { law: written('k_d = { | Σ_i e^jα_i | / n_c } , k_p = sin { π · p / Q }') }),
+    method: concentrated
+      ? 'The coils of a phase as phasors of length one at their electrical angles α, over their number.'
+      : 'Legs stand a full pole pitch apart and all add up.',
     formula: times(
       found('k_d', 'Distribution factor', factors.distribution, 'ratio'),
       found('k_p', 'Pitch factor', factors.pitch, 'ratio'),
