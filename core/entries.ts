@@ -29,9 +29,10 @@ export function quantity(spec: Spec) {
   return schema.meta({ entry: spec });
 }
 
-/** How a received value is written in an error: short, and never empty. */
+/** How a received value is written in an error: short, and never empty. What is nested is not written out, since it may be so without end. */
 export function shown(value: unknown): string {
   if (value === undefined) return 'nothing';
+  if (typeof value === 'object' && value !== null) return Array.isArray(value) ? 'a list' : 'an object';
   const text = typeof value === 'number' ? String(value) : JSON.stringify(value);
   return text.length > 40 ? `${text.slice(0, 37)}…` : text;
 }
