@@ -7,13 +7,15 @@ import type { CurvePoint } from './results';
 /** Places on the curve: before current flows and from there on. */
 const IDLE = 11;
 const DRAWING = 49;
-/** Every so many places the curve is worked out, and in the middle between, whatever it looks like. */
-const STRIDE = 8;
+/** Between two places the curve may be solved at so many steps: about a kink it is. */
+const STEPS = 2;
+/** Every so many steps it is solved, and in the middle between, whatever it looks like. */
+const STRIDE = 8 * STEPS;
 /**
  * A place foretold better than this is not looked at more closely: its surroundings are then known to about a tenth of it. Power as a share of what the
  * shaft takes there and a little of what it takes at the top; temperature as a share of it in °C, and in kelvin.
  */
-const NEAR = { power: 5e-3, littleOfTop: 2e-2, volts: 2e-3, rise: 0.02, temperature: 0.5 };
+const NEAR = { power: 5e-3, littleOfTop: 2e-2, volts: 1e-2, rise: 0.02, temperature: 0.5 };
 /** Between two places the wheel meets the load at so many straight pieces. */
 const PIECES = 2;
 
@@ -61,9 +63,9 @@ const evenly = (count: number, top: number): Range => ({
 
 function over(respond: Responder, { count, speedAt, placeAt }: Range): LoadCurve {
   let most = 0;
-  const { at, part } = refined<Response>(count, STRIDE, {
-    work: (place, guess) => {
-      const response = respond(speedAt(place), guess);
+  const { at, part } = refined<Response>(STEPS * (count - 1) + 1, STRIDE, {
+    work: (step, guess) => {
+      const response = respond(speedAt(step / STEPS), guess);
       most = Math.max(most, response.point.shaftWatts);
       return response;
     },
@@ -78,13 +80,18 @@ function over(respond: Responder, { count, speedAt, placeAt }: Range): LoadCurve
         Math.abs(guess.coilTemperature - point.coilTemperature) > kelvin
       );
     },
+    alike: (a, b) => a.limited === b.limited,
     possible: ({ point }) => POWERS.every((key) => point[key] >= 0),
   });
-  const steps = PIECES * (count - 1);
+  const pieces = PIECES * (count - 1);
   return {
-    responses: Array.from({ length: count }, (_, place) => at(place)),
-    load: Array.from({ length: steps + 1 }, (_, i) => ({ speed: speedAt(i / PIECES), shaftWatts: part(i / PIECES, shaftWatts) })),
-    at: (speed) => at(Math.min(count - 1, Math.max(0, placeAt(speed)))),
+    responses: Array.from({ length: count }, (_, place) => at(STEPS * place)),
+    load: Array.from({ length: pieces + 1 }, (_, i) => ({
+      speed: speedAt(i / PIECES),
+      shaftWatts: part((STEPS * i) / PIECES, shaftWatts),
+    })),
+    // A little beyond the ends, where an idle stretch begins and ends, the cubic goes on.
+    at: (speed) => at(STEPS * Math.min(count - 0.5, Math.max(-0.5, placeAt(speed)))),
   };
 }
 

@@ -11,6 +11,8 @@ export interface Sampling<T> {
   mix: Mix<T, T>;
   /** Whether a guess is so far from the value that its surroundings must be looked at more closely. */
   far: (guess: T, value: T) => boolean;
+  /** Whether two values are of one kind, so that no kink need lie between them. */
+  alike?: (a: T, b: T) => boolean;
   /** Whether there can be such a value: a cubic overshoots, where it does a straight line is taken. */
   possible?: (value: T) => boolean;
 }
@@ -30,13 +32,17 @@ export interface Refined<T> {
  * @param count     Places, at least 1. [-]
  * @param stride    Of the first places. [-] Between them the middle is always worked out, and on as long as guesses are far from what is found.
  * @param sampling  The function. [any]
- * @returns         The function: as worked out at the places that were, else by the cubic through the nearest four. [any]
+ * @returns         The function: as worked out at the places that were, else by the cubic through the nearest four; straight across a kink. [any]
  *
  * Valid     functions smooth but for kinks; a wiggle narrower than half the stride that is zero at all looks is missed.
  * Source    bisection until a cubic foretells the middle; the halves then differ from their cubic by about a sixteenth of that.
  * Checked   tests/core/numeric/refine.test.ts
  */
-export function refined<T>(count: number, stride: number, { work, mix, far, possible = () => true }: Sampling<T>): Refined<T> {
+export function refined<T>(
+  count: number,
+  stride: number,
+  { work, mix, far, alike = () => true, possible = () => true }: Sampling<T>,
+): Refined<T> {
   const places: number[] = [];
   const values: T[] = [];
   const blend = <U>(from: number, to: number, place: number, by: Mix<T, U>) =>
@@ -48,10 +54,10 @@ export function refined<T>(count: number, stride: number, { work, mix, far, poss
   const at = (place: number) => {
     const above = placeIn(places, place);
     if (places[above] === place) return values[above];
-    const smooth = part(place, mix);
-    if (possible(smooth)) return smooth;
     const from = Math.max(0, Math.min(above - 1, places.length - 2));
-    return blend(from, from + 2, place, mix);
+    const straight = places.length > 1 && !alike(values[from], values[from + 1]);
+    const smooth = straight ? undefined : part(place, mix);
+    return smooth !== undefined && possible(smooth) ? smooth : blend(from, from + 2, place, mix);
   };
   const settle = (place: number, guess: T | undefined) => {
     const value = work(place, guess);
@@ -64,9 +70,10 @@ export function refined<T>(count: number, stride: number, { work, mix, far, poss
     if (high - low < 2) return;
     const middle = (low + high) >> 1;
     const guess = at(middle);
-    if (!far(guess, settle(middle, guess))) return;
-    split(low, middle);
-    split(middle, high);
+    const value = settle(middle, guess);
+    const bad = far(guess, value);
+    if (bad || !alike(at(low), value)) split(low, middle);
+    if (bad || !alike(value, at(high))) split(middle, high);
   };
 
   const first: number[] = [];
