@@ -1,3 +1,4 @@
+import { gapOf } from '../chain/gap-of';
 import { solve } from '../chain/solve';
 import type { StageCache } from '../chain/stage-cache';
 import type { Results } from '../chain/results';
@@ -5,7 +6,7 @@ import type { Design } from '../design/schema';
 import { magnetsStage } from '../magnets/stage';
 import { remanenceAt } from '../magnets/remanence';
 import { windingStage } from '../winding/stage';
-import { fieldTable, gapOf } from './field-table';
+import { fieldTable } from './field-table';
 import { BELL_LIMIT, type Departures, type Tolerances } from './tolerances';
 
 /** A machine as it came out of the workshop, solved. */

@@ -1,6 +1,5 @@
 import type { Design } from '../design/schema';
 import { inductanceShape, linkageShape, type LinkageShape } from '../emf/stage';
-import { gapLength } from '../field/gap';
 import { spectrumReader } from '../field/harmonics';
 import { bodyStack } from '../field/images';
 import { fieldStage, type FieldResult, type GapSpectrum } from '../field/stage';
@@ -148,11 +147,4 @@ function greatestError(at: FieldTable['at'], exact: (gap: number, remanence: num
     );
   }
   return worst;
-}
-
-/** Magnet face to magnet face, as the pipeline has it. */
-export function gapOf({ discs, winding }: Pick<Design, 'discs' | 'winding'>): number {
-  const { layout, thickness, skin, phases } = winding;
-  const stacked = layout.kind === 'serpentine' && layout.placement === 'stacked';
-  return gapLength({ thickness, phases, stacked, skin, runningClearance: discs.runningClearance });
 }

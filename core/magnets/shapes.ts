@@ -34,6 +34,8 @@ export interface ShapeModel<S> {
   centre(shape: S): [x: number, y: number];
   /** Extent along the radius. [m] */
   radialLength(shape: S): number;
+  /** Extent along the pitch circle. [m] */
+  width(shape: S, pitchRadius: number): number;
   /** Least and greatest distance from the axle. [m] */
   radii(shape: S, pitchRadius: number): { inner: number; outer: number };
   /** Least pitch angle at which neighbours on one disc do not touch. [rad] */
@@ -62,6 +64,7 @@ export const magnetShapes: { [K in MagnetShape['kind']]: ShapeModel<Of<K>> } = {
     }),
     centre: () => [0, 0],
     radialLength: ({ radial }) => radial,
+    width: ({ tangential }) => tangential,
     radii: ({ radial, tangential }, pitchRadius) => ({
       inner: pitchRadius - radial / 2,
       outer: Math.hypot(pitchRadius + radial / 2, tangential / 2),
@@ -77,6 +80,7 @@ export const magnetShapes: { [K in MagnetShape['kind']]: ShapeModel<Of<K>> } = {
     footprint: ({ diameter }) => ({ kind: 'circle', radius: diameter / 2 }),
     centre: () => [0, 0],
     radialLength: ({ diameter }) => diameter,
+    width: ({ diameter }) => diameter,
     radii: ({ diameter }, pitchRadius) => ({ inner: pitchRadius - diameter / 2, outer: pitchRadius + diameter / 2 }),
     angleTaken: ({ diameter }, pitchRadius) => (diameter < 2 * pitchRadius ? 2 * Math.asin(diameter / (2 * pitchRadius)) : Math.PI),
     faceArea: ({ diameter }) => (Math.PI * diameter * diameter) / 4,
@@ -97,6 +101,7 @@ export const magnetShapes: { [K in MagnetShape['kind']]: ShapeModel<Of<K>> } = {
     },
     centre: ({ innerRadius, outerRadius }) => [(innerRadius + outerRadius) / 2, 0],
     radialLength: ({ innerRadius, outerRadius }) => outerRadius - innerRadius,
+    width: ({ span }, pitchRadius) => span * pitchRadius,
     radii: ({ innerRadius, outerRadius }) => ({ inner: innerRadius, outer: outerRadius }),
     angleTaken: ({ span }) => span,
     faceArea: ({ innerRadius, outerRadius, span }) => (span * (outerRadius * outerRadius - innerRadius * innerRadius)) / 2,

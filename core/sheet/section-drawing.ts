@@ -90,13 +90,7 @@ function steel(design: Design, slices: Slice[], left: number, right: number): St
 }
 
 function magnets({ magnets: { shape }, discs }: Design, half: number, left: number, right: number, size: number): Stroke[] {
-  const print = shapeModel(shape).footprint(shape);
-  const widthOf = () => {
-    if (print.kind === 'circle') return 2 * print.radius;
-    if (shape.kind === 'sector') return shape.span * discs.pitchRadius;
-    return 2 * Math.max(...print.points.map(([, y]) => y));
-  };
-  const halfWidth = widthOf() * 500;
+  const halfWidth = shapeModel(shape).width(shape, discs.pitchRadius) * 500;
   const pitch = (2000 * Math.PI * discs.pitchRadius) / discs.poles;
   const thick = shape.axial * 1000;
   const pair = discs.arrangement === 'facing-pair';

@@ -125,7 +125,6 @@ test('a radius is dragged in the drawing in steps of a tenth of a millimetre, as
 });
 
 test('a gaussmeter reading becomes the remanence, as one step to undo; one that no magnet gives is refused', async () => {
-  await openDemo(/cabin/i);
   const before = await number('Remanence at 20 °C');
   await app.page.getByRole('button', { name: 'Remanence from a gaussmeter…' }).click();
   const tool = app.page.getByRole('region', { name: 'Gaussmeter' });

@@ -33,6 +33,7 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'expectedReadings',
     'fieldProbe',
     'firstDesign',
+    'fluxLinesOf',
     'kindDefaults',
     'limitsOf',
     'lineResistance',

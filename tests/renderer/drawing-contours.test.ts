@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import { solve } from '../../core';
+import { fluxLinesOf, solve, type Design } from '../../core';
 import { contours, type Grid } from '../../renderer/drawing/contours';
 import { fieldMap, fieldMapDrawing } from '../../renderer/worksheets/magnets/field-map';
+import { fluxDrawing } from '../../renderer/worksheets/magnets/flux-drawing';
 import { demo } from '../core/explore/demo';
 
 const gridOf = (value: (x: number, y: number) => number, size = 41): Grid => {
@@ -55,4 +56,27 @@ test('the map of the field has the gap’s own peak, turns round from pole to po
   expect(Math.max(...named)).toBeCloseTo(Math.floor(peak / step) * step, 6);
   expect(named).toContain(0);
   expect(strokes.filter(({ layer }) => layer === 'outline')).toHaveLength(2);
+});
+
+test.each<Partial<Design['discs']>>([
+  {},
+  { misalignment: 0.03 },
+  { arrangement: 'single', backing: { kind: 'none' } },
+  { arrangement: 'single-with-return' },
+])('flux lines fill two poles of the section and keep out of magnets and plates: %o', (change) => {
+  const whole = demo('hill-cabin');
+  const design = { ...whole, discs: { ...whole.discs, ...change } };
+  const { strokes, bounds } = fluxDrawing(fluxLinesOf(design, 16), design, solve(design));
+  const lines = strokes.flatMap((stroke) => (stroke.kind === 'polyline' && stroke.layer === 'outline' ? [stroke.points] : []));
+  expect(lines.length).toBeGreaterThan(24);
+  const solids = strokes.flatMap((stroke) => (stroke.kind === 'polyline' && stroke.filled ? [stroke.points] : []));
+  for (const [s, z] of lines.flat()) {
+    expect(s).toBeGreaterThan(bounds.minX);
+    expect(s).toBeLessThan(bounds.maxX);
+    for (const corners of solids) {
+      const [xs, zs] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+      const depth = Math.min(s - Math.min(...xs), Math.max(...xs) - s, z - Math.min(...zs), Math.max(...zs) - z);
+      expect(depth).toBeLessThan(0.01);
+    }
+  }
 });

@@ -1,4 +1,4 @@
-import type { Design } from '../../../core';
+import { fluxLinesOf, type Design } from '../../../core';
 import { fieldMap, type FieldMap } from './field-map';
 
 export interface Question {
@@ -7,6 +7,14 @@ export interface Question {
   outerRadius: number;
 }
 
+export interface Answer {
+  map: FieldMap;
+  /** Of one pole, along the pitch circle and along the axle. [m] */
+  flux: ReturnType<typeof fluxLinesOf>;
+}
+
+const LINES = 18;
+
 self.onmessage = ({ data: { design, innerRadius, outerRadius } }: MessageEvent<Question>) => {
-  self.postMessage(fieldMap(design, innerRadius, outerRadius) satisfies FieldMap);
+  self.postMessage({ map: fieldMap(design, innerRadius, outerRadius), flux: fluxLinesOf(design, LINES) } satisfies Answer);
 };

@@ -7,7 +7,7 @@ import { LineChart } from '../../drawing/line-chart';
 import { Column, Plates } from '../../drawing/plate';
 import { useUnits } from '../../parts/unit-preferences';
 import { format } from '../../units';
-import { FieldMapPlate } from './field-map-plate';
+import { FieldMapPlates } from './field-map-plates';
 import { dragging, gapHandles, pitchHandles } from '../handles';
 import { overlays, type FigureProps } from '../worksheet';
 
@@ -29,7 +29,7 @@ export function Figure({ design, results, against }: FigureProps) {
           {...dragging}
         />
         <LineChart chart={profile} against={others} />
-        <FieldMapPlate design={design} results={results} />
+        <FieldMapPlates design={design} results={results} />
       </Column>
       <Column>
         <DrawingPlate
