@@ -237,6 +237,7 @@ export const stageQuantities = {
     'k_sat',
   ),
   'stages.field.recoil': q('Kept after recoil', 'ratio', 'Share of the field left by the magnets’ recoil permeability', 'k_rec'),
+  'stages.emf.coilRmsPer1000rpm': q('Coil volts at 1000 rpm', 'voltage', 'RMS of one coil alone, open circuit', 'E_c'),
   'stages.emf.zeroSequenceRmsPer1000rpm': q(
     'Zero-sequence volts at 1000 rpm',
     'voltage',
@@ -257,6 +258,22 @@ export const stageQuantities = {
   'stages.wire.turnsTooMany': q('Turns too many', 'count', 'To take out so that the winding fits; 0 when it does', 'N_over'),
   'stages.wire.metalSection': q('Metal in a turn', 'area', 'Section of all strands of one turn', 'A'),
   'stages.wire.coilLength': q('Wire in a coil', 'longLength', 'One strand, without leads', 'ℓ_c'),
+  'stages.rated.phaseAmps': q('Phase amps', 'current', 'RMS at rated wind; the greatest of the phases', 'I_ph'),
+  'stages.rated.shaftWatts': q('Shaft watts', 'power', 'What the wheel gives at rated wind', 'P_shaft'),
+  'stages.rated.copperLoss': q('Copper loss', 'power', 'In all phases at rated wind', 'P_cu'),
+  'stages.rated.eddyLoss': q('Eddy loss', 'power', 'Eddy currents in the wire at rated wind', 'P_eddy'),
+  'stages.rated.diodeLoss': q('Diode loss', 'power', 'In all diodes at rated wind', 'P_D'),
+  'stages.rated.cableLoss': q('Cable loss', 'power', 'In all conductors at rated wind', 'P_cable'),
+  'stages.rated.bearingLoss': q('Bearing loss', 'power', 'Bearings and seals at rated wind', 'P_b'),
+  'stages.demands.gustVolts': q(
+    'Open volts in the greatest gust',
+    'voltage',
+    'DC, nothing connected: the wheel run away, magnets at −20 °C',
+    'V_g',
+  ),
+  'stages.demands.ratedOpenVolts': q('Open volts at rated wind', 'voltage', 'DC, nothing connected: the wheel run away', 'V_o'),
+  'stages.demands.lightVolts': q('Open volts at the mean wind', 'voltage', 'DC, nothing connected: the wheel run away', 'V_m'),
+  'stages.demands.greatestWatts': q('Greatest watts', 'power', 'Into the load in any wind up to the rated one', 'P_most'),
 } satisfies Record<string, Quantity>;
 
 export type EntryPath = keyof typeof entryQuantities;

@@ -1,3 +1,4 @@
+import type { Demands } from '../controller/check';
 import type { ControllerVerdict } from '../controller/stage';
 import type { EmfResult } from '../emf/stage';
 import type { FieldResult } from '../field/stage';
@@ -48,6 +49,9 @@ export interface Rated {
   limitTemperature: number;
 }
 
+/** What any load and controller have to stand. */
+type OpenDemands = Pick<Demands, 'gustVolts' | 'ratedOpenVolts' | 'lightVolts' | 'greatestWatts'>;
+
 /** Everything `solve` works out. The keys of DESIGN's `solve --json` and, beside them, what the worksheets and the sheet draw. */
 export interface Results {
   gap: { length: number; peak: number; fundamental: number; plate?: number };
@@ -79,5 +83,13 @@ export interface Results {
   year: { energy: number };
   controller: ControllerVerdict[];
   cautions: Caution[];
-  stages: { magnets: MagnetsResult; field: FieldResult; winding: WindingResult; wire: WireResult; emf: EmfResult; rated: CurvePoint };
+  stages: {
+    magnets: MagnetsResult;
+    field: FieldResult;
+    winding: WindingResult;
+    wire: WireResult;
+    emf: EmfResult;
+    rated: CurvePoint;
+    demands: OpenDemands;
+  };
 }
