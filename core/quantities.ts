@@ -186,6 +186,19 @@ export const entryQuantities = {
   'site.meanWind': q('Mean wind', 'windSpeed', 'Year’s mean at the wheel’s height', 'v_mean'),
   'site.weibullShape': q('Weibull shape', 'ratio', '2 where nothing is known (Rayleigh)', 'k'),
   'site.airDensity': q('Air density', 'density', '1.225 at sea level and 15 °C', 'ρ_air'),
+
+  workshop: q(
+    'Hub and bolts known',
+    'word',
+    'Holes for shaft, hub and mounting go into the parts to cut; without them there is a pilot hole only',
+  ),
+  'workshop.magnetFit': q('Air round a magnet', 'length', 'On each side of it in its pocket'),
+  'workshop.shaftHole': q('Shaft hole', 'length', 'Its diameter in the discs'),
+  'workshop.bolts': q('Hub bolts', 'count', 'Studs that hold the discs, evenly spaced, the first on the line of magnet 1'),
+  'workshop.boltCircle': q('Hub bolt circle', 'length', 'Diameter through the middles of the hub’s bolts'),
+  'workshop.boltHole': q('Hub bolt hole', 'length', 'Its diameter'),
+  'workshop.mountingBolts': q('Mounting bolts', 'count', 'Bolts at the winding’s edge that hold it to the frame'),
+  'workshop.mountingHole': q('Mounting hole', 'length', 'Its diameter'),
 } satisfies Record<string, Quantity>;
 
 /** Results by path, as `solve --json` names them. */
