@@ -24,16 +24,10 @@ export interface CurvePoint {
   coilTemperature: number;
 }
 
-/** Turbine and generator together at one wind speed. */
-export interface MatchPoint {
+/** Turbine and generator together at one wind speed: the generator's side, and what the wind makes of it. */
+export interface MatchPoint extends CurvePoint {
   wind: number;
-  rpm: number;
   tipSpeedRatio: number;
-  dcVolts: number;
-  dcAmps: number;
-  dcWatts: number;
-  shaftWatts: number;
-  coilTemperature: number;
   state: 'still' | 'idling' | 'charging' | 'stalled' | 'limited';
 }
 
