@@ -43,6 +43,9 @@ function magnetProblems({ magnets, discs }: Design): Problem[] {
   );
 }
 
+/** By how much a hole may widen or narrow over its length: sides 84° off the radius, where no wire stays on its former. */
+const STEEPEST = 20;
+
 function layoutProblems({ winding }: Design): Problem[] {
   const { layout } = winding;
   const at = (entry: string) => `winding.layout.${entry}`;
@@ -59,11 +62,17 @@ function layoutProblems({ winding }: Design): Problem[] {
         told`must be less than the inner radius of ${mm(layout.innerRadius)}; received ${mm(layout.legWidth)}`,
       ),
     ];
+  const length = layout.holeOuterRadius - layout.holeInnerRadius;
   return [
     ...need(
-      layout.holeOuterRadius > layout.holeInnerRadius,
+      length > 0,
       at('holeOuterRadius'),
       told`must be more than the hole's inner radius of ${mm(layout.holeInnerRadius)}; received ${mm(layout.holeOuterRadius)}`,
+    ),
+    ...need(
+      length <= 0 || Math.abs(layout.holeOuterWidth - layout.holeInnerWidth) <= STEEPEST * length,
+      at('holeOuterWidth'),
+      told`must be within ${mm(STEEPEST * length)} of the hole's inner width of ${mm(layout.holeInnerWidth)}, or its sides lie all but across the radius; received ${mm(layout.holeOuterWidth)}`,
     ),
     ...need(
       layout.legWidth < layout.holeInnerRadius,

@@ -67,6 +67,19 @@ test('the Brooks coil has the inductance of the handbook within 0.5 %', () => {
 });
 
 test.each([
+  // Nagaoka 1909: L = K μ₀ π a² N² / b, K by 2a / b.
+  { flatness: 10, nagaoka: 0.203315 },
+  { flatness: 5, nagaoka: 0.319825 },
+  { flatness: 2.5, nagaoka: 0.471865 },
+  { flatness: 2, nagaoka: 0.52551 },
+])('a circular coil of one layer, $flatness times as wide as long, has the inductance of the table within 1 %', ({ flatness, nagaoka }) => {
+  const a = 0.03;
+  const b = (2 * a) / flatness;
+  const layer = bundle(() => circle(a, 60), 60, 1e-6, b);
+  expect(Math.abs(selfInductance(layer) / ((nagaoka * 4e-7 * Math.PI ** 2 * a ** 2) / b) - 1)).toBeLessThan(0.01);
+});
+
+test.each([
   // Maxwell's elliptic integrals, quoted in inductance.json under "validation".
   { a: 0.05, b: 0.05, lift: 0.005, expected: 1.501438151850739e-7 },
   { a: 0.05, b: 0.04, lift: 0.01, expected: 7.220064021902715e-8 },

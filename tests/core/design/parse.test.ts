@@ -52,6 +52,11 @@ test.each<[string, (d: Design & Record<string, unknown>) => void, RegExp]>([
     (d) => void (d.winding.layout = { ...d.winding.layout, holeOuterRadius: 0.05 } as never),
     /^winding\.layout\.holeOuterRadius: must be more than .*104 mm; received 50 mm$/,
   ],
+  [
+    'a hole that is all but a slit across the radius',
+    (d) => void (d.winding.layout = { ...d.winding.layout, holeOuterRadius: 0.104001 } as never),
+    /^winding\.layout\.holeOuterWidth: must be within 0\.02 mm of the hole's inner width of 22 mm, .*; received 34 mm$/,
+  ],
   ['magnets through the axle', (d) => void (d.discs.pitchRadius = 0.02), /^discs\.pitchRadius: must be more than half/],
   [
     'a covering thinner than nothing',
