@@ -186,6 +186,19 @@ export const entryQuantities = {
   'site.meanWind': q('Mean wind', 'windSpeed', 'Year’s mean at the wheel’s height', 'v_mean'),
   'site.weibullShape': q('Weibull shape', 'ratio', '2 where nothing is known (Rayleigh)', 'k'),
   'site.airDensity': q('Air density', 'density', '1.225 at sea level and 15 °C', 'ρ_air'),
+
+  workshop: q(
+    'Hub and bolts known',
+    'word',
+    'Holes for shaft, hub and mounting go into the parts to cut; without them there is a pilot hole only',
+  ),
+  'workshop.magnetFit': q('Air round a magnet', 'length', 'On each side of it in its pocket'),
+  'workshop.shaftHole': q('Shaft hole', 'length', 'Its diameter in the discs'),
+  'workshop.bolts': q('Hub bolts', 'count', 'Studs that hold the discs, evenly spaced, the first on the line of magnet 1'),
+  'workshop.boltCircle': q('Hub bolt circle', 'length', 'Diameter through the middles of the hub’s bolts'),
+  'workshop.boltHole': q('Hub bolt hole', 'length', 'Its diameter'),
+  'workshop.mountingBolts': q('Mounting bolts', 'count', 'Bolts at the winding’s edge that hold it to the frame'),
+  'workshop.mountingHole': q('Mounting hole', 'length', 'Its diameter'),
 } satisfies Record<string, Quantity>;
 
 /** Results by path, as `solve --json` names them. */
@@ -237,6 +250,7 @@ export const stageQuantities = {
     'k_sat',
   ),
   'stages.field.recoil': q('Kept after recoil', 'ratio', 'Share of the field left by the magnets’ recoil permeability', 'k_rec'),
+  'stages.emf.coilRmsPer1000rpm': q('Coil volts at 1000 rpm', 'voltage', 'RMS of one coil alone, open circuit', 'E_c'),
   'stages.emf.zeroSequenceRmsPer1000rpm': q(
     'Zero-sequence volts at 1000 rpm',
     'voltage',
@@ -257,6 +271,22 @@ export const stageQuantities = {
   'stages.wire.turnsTooMany': q('Turns too many', 'count', 'To take out so that the winding fits; 0 when it does', 'N_over'),
   'stages.wire.metalSection': q('Metal in a turn', 'area', 'Section of all strands of one turn', 'A'),
   'stages.wire.coilLength': q('Wire in a coil', 'longLength', 'One strand, without leads', 'ℓ_c'),
+  'stages.rated.phaseAmps': q('Phase amps', 'current', 'RMS at rated wind; the greatest of the phases', 'I_ph'),
+  'stages.rated.shaftWatts': q('Shaft watts', 'power', 'What the wheel gives at rated wind', 'P_shaft'),
+  'stages.rated.copperLoss': q('Copper loss', 'power', 'In all phases at rated wind', 'P_cu'),
+  'stages.rated.eddyLoss': q('Eddy loss', 'power', 'Eddy currents in the wire at rated wind', 'P_eddy'),
+  'stages.rated.diodeLoss': q('Diode loss', 'power', 'In all diodes at rated wind', 'P_D'),
+  'stages.rated.cableLoss': q('Cable loss', 'power', 'In all conductors at rated wind', 'P_cable'),
+  'stages.rated.bearingLoss': q('Bearing loss', 'power', 'Bearings and seals at rated wind', 'P_b'),
+  'stages.demands.gustVolts': q(
+    'Open volts in the greatest gust',
+    'voltage',
+    'DC, nothing connected: the wheel run away, magnets at −20 °C',
+    'V_g',
+  ),
+  'stages.demands.ratedOpenVolts': q('Open volts at rated wind', 'voltage', 'DC, nothing connected: the wheel run away', 'V_o'),
+  'stages.demands.lightVolts': q('Open volts at the mean wind', 'voltage', 'DC, nothing connected: the wheel run away', 'V_m'),
+  'stages.demands.greatestWatts': q('Greatest watts', 'power', 'Into the load in any wind up to the rated one', 'P_most'),
 } satisfies Record<string, Quantity>;
 
 export type EntryPath = keyof typeof entryQuantities;

@@ -7,7 +7,7 @@ import type { CurvePoint, Results } from './results';
 
 /** Cut-in, and what flows at the rated point. Source of each beside it. */
 export function electricalWorkings(given: Given, design: Design, plant: Plant, { cutIn, stages }: Results): Working[] {
-  const { entry } = given;
+  const { entry, result } = given;
   const flow = flowTerms(given, plant, stages.rated);
   return [
     {
@@ -27,7 +27,14 @@ export function electricalWorkings(given: Given, design: Design, plant: Plant, {
     ampsWorking(given, design, stages.rated, flow),
     {
       result: 'rated.dcWatts',
-      formula: minus(flow.shaft, flow.bearing, flow.eddy, flow.copper, flow.diodes, flow.cable),
+      formula: minus(
+        result('stages.rated.shaftWatts'),
+        result('stages.rated.bearingLoss'),
+        result('stages.rated.eddyLoss'),
+        result('stages.rated.copperLoss'),
+        result('stages.rated.diodeLoss'),
+        result('stages.rated.cableLoss'),
+      ),
       method: 'What the wheel gives the shaft, less every loss on the way to the load.',
       from: ['rated.rpm', 'coils.phaseResistance', 'cable.length'],
       limits: LIMITS,
@@ -35,17 +42,14 @@ export function electricalWorkings(given: Given, design: Design, plant: Plant, {
     },
     {
       result: 'rated.currentDensity',
-      formula: over(
-        found('I_ph', 'Current of a phase, root mean square', stages.rated.phaseAmps, 'current', 'rated.dcAmps'),
-        times(entry('winding.parallelPaths'), given.result('stages.wire.metalSection')),
-      ),
+      formula: over(result('stages.rated.phaseAmps'), times(entry('winding.parallelPaths'), result('stages.wire.metalSection'))),
       limits: 'The current is spread evenly over the metal and over parallel paths.',
       source: 'By definition.',
     },
   ];
 }
 
-const LIMITS = 'Steady wind, no furling; diodes as a threshold and a slope; magnets at their running temperature.';
+export const LIMITS = 'Steady wind, no furling; diodes as a threshold and a slope; magnets at their running temperature.';
 const CIRCUIT = written('L · { d i / d t } + R · i + v_D + v_load = e ( t )');
 const STEADY = 'Solved exactly from one diode event to the next until a period repeats itself, coils at their own temperature';
 
@@ -53,19 +57,13 @@ function flowTerms({ result }: Given, plant: Plant, point: CurvePoint) {
   return {
     peak: found('K_dc', 'Greatest rectified volts, open', plant.openPeak, 'emfConstant', 'emf.peakPerRadPerSecond'),
     speed: result('rated.rpm'),
-    shaft: found('P_shaft', 'Shaft power', point.shaftWatts, 'power', 'rated.rpm'),
-    bearing: found('P_b', 'Bearings', point.bearingLoss, 'power', 'turbine.diameter'),
-    eddy: found('P_eddy', 'Eddy currents in the wire', point.eddyLoss, 'power', 'winding.wire.conductorDiameter'),
-    copper: found('P_cu', 'Copper', point.copperLoss, 'power', 'coils.phaseResistance'),
-    diodes: found('P_D', 'Diodes', point.diodeLoss, 'power', 'rectifier.diode.threshold'),
-    cable: found('P_cable', 'Cable', point.cableLoss, 'power', 'cable.section'),
     ripple: found('I_rms', 'DC current, root mean square', point.dcAmpsRms, 'current', 'rated.dcAmps'),
   };
 }
 type Flow = ReturnType<typeof flowTerms>;
 
 /** Thresholds in the current's way: two diodes, or two for each bridge in series. */
-function thresholds({ entry }: Given, { winding, rectifier }: Design): Formula {
+export function thresholds({ entry }: Given, { winding, rectifier }: Design): Formula {
   const inSeries = rectifier.arrangement === 'bridges-in-series' && (winding.connection === 'separate' || winding.phases === 1);
   return inSeries ? times(2, entry('winding.phases'), entry('rectifier.diode.threshold')) : times(2, entry('rectifier.diode.threshold'));
 }

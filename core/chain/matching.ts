@@ -10,6 +10,21 @@ const RPM = 60 / (2 * Math.PI);
 /** Less than this share of the best power coefficient, on the slow side of it, is called stalled. Common practice, no source. */
 const STALLED = 0.75;
 
+const STANDSTILL: Omit<CurvePoint, 'coilTemperature'> = {
+  rpm: 0,
+  dcVolts: 0,
+  dcAmps: 0,
+  dcAmpsRms: 0,
+  dcWatts: 0,
+  phaseAmps: 0,
+  copperLoss: 0,
+  diodeLoss: 0,
+  cableLoss: 0,
+  eddyLoss: 0,
+  bearingLoss: 0,
+  shaftWatts: 0,
+};
+
 /** The greatest wind the curves go to: half as much again as rated, and no more than the gust. */
 export function topWind({ ratedWind, gustWind }: SiteSection): number {
   return Math.min(1.5 * ratedWind, Math.max(gustWind, ratedWind));
@@ -25,30 +40,16 @@ export function matchAt(turbine: TurbineResult, curve: LoadCurve, cutIn: number 
   const { wheel, best } = turbine;
   const speed = settledSpeed(balances(wheel, wind, curve.load, 1));
   if (speed === 0)
-    return {
-      wind,
-      rpm: 0,
-      tipSpeedRatio: 0,
-      dcVolts: 0,
-      dcAmps: 0,
-      dcWatts: 0,
-      shaftWatts: 0,
-      coilTemperature: curve.responses[0].point.coilTemperature,
-      state: 'still',
-    };
+    return { ...STANDSTILL, coilTemperature: curve.responses[0].point.coilTemperature, wind, tipSpeedRatio: 0, state: 'still' };
   const { point, limited } = curve.at(speed);
   const tipSpeedRatio = (speed * wheel.radius) / wind;
   const slow = tipSpeedRatio < best.tipSpeedRatio && wheel.coefficient(tipSpeedRatio) < STALLED * best.coefficient;
   const idle = cutIn === undefined || speed < cutIn;
   return {
+    ...point,
     wind,
     rpm: speed * RPM,
     tipSpeedRatio,
-    dcVolts: point.dcVolts,
-    dcAmps: point.dcAmps,
-    dcWatts: point.dcWatts,
-    shaftWatts: point.shaftWatts,
-    coilTemperature: point.coilTemperature,
     state: idle ? 'idling' : slow ? 'stalled' : limited && tipSpeedRatio > best.tipSpeedRatio ? 'limited' : 'charging',
   };
 }

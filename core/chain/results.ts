@@ -1,3 +1,4 @@
+import type { Demands } from '../controller/check';
 import type { ControllerVerdict } from '../controller/stage';
 import type { EmfResult } from '../emf/stage';
 import type { FieldResult } from '../field/stage';
@@ -23,16 +24,10 @@ export interface CurvePoint {
   coilTemperature: number;
 }
 
-/** Turbine and generator together at one wind speed. */
-export interface MatchPoint {
+/** Turbine and generator together at one wind speed: the generator's side, and what the wind makes of it. */
+export interface MatchPoint extends CurvePoint {
   wind: number;
-  rpm: number;
   tipSpeedRatio: number;
-  dcVolts: number;
-  dcAmps: number;
-  dcWatts: number;
-  shaftWatts: number;
-  coilTemperature: number;
   state: 'still' | 'idling' | 'charging' | 'stalled' | 'limited';
 }
 
@@ -47,6 +42,9 @@ export interface Rated {
   coilTemperature: number;
   limitTemperature: number;
 }
+
+/** What any load and controller have to stand. */
+type OpenDemands = Pick<Demands, 'gustVolts' | 'ratedOpenVolts' | 'lightVolts' | 'greatestWatts'>;
 
 /** Everything `solve` works out. The keys of DESIGN's `solve --json` and, beside them, what the worksheets and the sheet draw. */
 export interface Results {
@@ -79,5 +77,13 @@ export interface Results {
   year: { energy: number };
   controller: ControllerVerdict[];
   cautions: Caution[];
-  stages: { magnets: MagnetsResult; field: FieldResult; winding: WindingResult; wire: WireResult; emf: EmfResult; rated: CurvePoint };
+  stages: {
+    magnets: MagnetsResult;
+    field: FieldResult;
+    winding: WindingResult;
+    wire: WireResult;
+    emf: EmfResult;
+    rated: CurvePoint;
+    demands: OpenDemands;
+  };
 }

@@ -10,7 +10,7 @@ import { fieldStage } from '../field/stage';
 import { HOTTEST } from '../heat/cooling';
 import { coilLimit } from '../heat/limits';
 import { magnetsStage } from '../magnets/stage';
-import { remanenceAt } from '../magnets/remanence';
+import { winterShare } from '../magnets/remanence';
 import type { Caution } from '../problem';
 import { cableCautions } from '../rectifier/cable';
 import { pathThreshold } from '../rectifier/open-circuit';
@@ -29,9 +29,6 @@ import { loadCutIn, responderOf } from './responder';
 import type { MatchPoint, Results } from './results';
 import { shortedMagnets } from './shorted-magnets';
 import { createStageCache, type StageCache } from './stage-cache';
-
-/** Magnets on a winter's morning, when they are strongest. [°C] Common practice, no source. */
-const COLDEST_MAGNETS = -20;
 
 /** The one pipeline. Each stage is cached on what it depends on, so an edit re-works only what it touches. */
 export function solve(design: Design, cache: StageCache = createStageCache()): Results {
@@ -76,17 +73,20 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
   const dcPeak = plant.openPeak;
   const reached = (speed: number) => windToReach(wheel, speed, plant.eddyLoss(speed) + plant.bearingLoss(speed));
   const runaway = (wind: number) => (wheel.runawayRatio * wind) / wheel.wheel.radius;
-  const cold = remanenceAt(magnets.remanence, magnets.remanenceTempCoefficient, COLDEST_MAGNETS) / magnet.remanence;
+  const cold = winterShare(magnets.remanence, magnets.remanenceTempCoefficient, magnet.remanence);
+  const demands = {
+    gustVolts: dcPeak * cold * runaway(site.gustWind),
+    ratedOpenVolts: dcPeak * runaway(site.ratedWind),
+    lightVolts: dcPeak * runaway(site.meanWind),
+    greatestWatts: Math.max(ratedPoint.dcWatts, ...match.filter(({ wind }) => wind <= site.ratedWind).map(({ dcWatts }) => dcWatts)),
+  };
   const verdicts = controller
     ? controllerCheck(controller, {
         turns: winding.turns,
         connection: winding.connection,
         phases,
         rated: { amps: ratedPoint.dcAmps, watts: ratedPoint.dcWatts },
-        greatestWatts: Math.max(ratedPoint.dcWatts, ...match.filter(({ wind }) => wind <= site.ratedWind).map(({ dcWatts }) => dcWatts)),
-        gustVolts: dcPeak * cold * runaway(site.gustWind),
-        ratedOpenVolts: dcPeak * runaway(site.ratedWind),
-        lightVolts: dcPeak * runaway(site.meanWind),
+        ...demands,
         wakeWind: reached((controller.minInputVoltage + pathThreshold(source, plant.bridge)) / dcPeak),
       })
     : [];
@@ -172,7 +172,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
     },
     controller: verdicts,
     cautions: byDanger(cautions),
-    stages: { magnets: magnet, field, winding: placed, wire, emf, rated: ratedPoint },
+    stages: { magnets: magnet, field, winding: placed, wire, emf, rated: ratedPoint, demands },
   };
 }
 

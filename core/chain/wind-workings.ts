@@ -69,7 +69,7 @@ function cutInWorking(given: Given, plant: Plant, turbine: TurbineResult, { cutI
   };
 }
 
-function speedWorking(given: Given, turbine: TurbineResult, { rated, stages }: Results): Working {
+function speedWorking(given: Given, turbine: TurbineResult, { rated }: Results): Working {
   const shared = {
     result: 'rated.rpm',
     law: written('{ 1 / 2 } · ρ_air · π · { D^2 / 4 } · v^3 · C_p ( λ ) = P_shaft ( ω ) , λ = { ω · D / 2 · v }'),
@@ -85,7 +85,7 @@ function speedWorking(given: Given, turbine: TurbineResult, { rated, stages }: R
       says: 'The wheel gives what the shaft takes, as near as the straight pieces follow the curve.',
       left: wheelTakes(given, turbine, given.result('rated.wind'), rated.rpm * RPM),
       sign: '≈',
-      right: found('P_shaft', 'Shaft power taken', stages.rated.shaftWatts, 'power', 'rated.dcWatts'),
+      right: given.result('stages.rated.shaftWatts'),
       unit: 'power',
       within: 0.02,
     },

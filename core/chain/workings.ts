@@ -1,13 +1,16 @@
+import { demandWorkings } from '../controller/workings';
 import type { Design } from '../design/schema';
 import { emfWorkings } from '../emf/workings';
 import { fieldWorkings } from '../field/workings';
 import { heatWorkings } from '../heat/workings';
+import { winterShare } from '../magnets/remanence';
 import { magnetsWorkings } from '../magnets/workings';
 import { turbineStage } from '../turbine/stage';
 import { windingWorkings } from '../winding/workings';
 import { wireWorkings } from '../wire/workings';
 import { givenBy, type Working } from '../working';
 import { electricalWorkings } from './electrical-workings';
+import { lossWorkings } from './loss-workings';
 import { SETTLED } from './operating-point';
 import { coolingOf, plantOf } from './plant';
 import type { Results } from './results';
@@ -25,9 +28,8 @@ export function workingsOf(design: Design, results: Results): WorkingGroup[] {
   const given = givenBy(design, results);
   const stacked = winding.layout.kind === 'serpentine' && winding.layout.placement === 'stacked';
   const plant = plantOf(design, stages.field, stages.winding, stages.wire, stages.emf);
+  const turbine = turbineStage(design.turbine, design.site);
   const warming = {
-    copperLoss: stages.rated.copperLoss,
-    eddyLoss: stages.rated.eddyLoss,
     speed: (rated.rpm * 2 * Math.PI) / 60,
     coilTemperature: rated.coilTemperature,
     airTemperature: surroundings.airTemperature,
@@ -38,9 +40,20 @@ export function workingsOf(design: Design, results: Results): WorkingGroup[] {
     { title: 'Coils', workings: windingWorkings(given, winding, discs.poles, stages.winding) },
     { title: 'Wire', workings: wireWorkings(given, winding.wire, winding.layout.legWidth, winding.thickness) },
     { title: 'Volts', workings: emfWorkings(given, winding, stages.winding, stages.field.spectrum, stages.emf) },
-    { title: 'Rectifier and load', workings: electricalWorkings(given, design, plant, results) },
+    {
+      title: 'Rectifier and load',
+      workings: [...electricalWorkings(given, design, plant, results), ...lossWorkings(given, design, plant, stages.rated)],
+    },
     { title: 'Heat', workings: heatWorkings(given, coolingOf(design, stages.winding), warming) },
-    { title: 'Wind', workings: windWorkings(given, design, plant, turbineStage(design.turbine, design.site), results) },
+    { title: 'Wind', workings: windWorkings(given, design, plant, turbine, results) },
+    {
+      title: 'Open circuit and greatest power',
+      workings: demandWorkings(given, {
+        openPeak: plant.openPeak,
+        runawayRatio: turbine.runawayRatio,
+        cold: winterShare(magnets.remanence, magnets.remanenceTempCoefficient, stages.magnets.remanence),
+      }),
+    },
   ];
 }
 

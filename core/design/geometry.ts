@@ -1,4 +1,6 @@
+import { shapeModel } from '../magnets/shapes';
 import { inMm, type Problem, told, type Words } from '../problem';
+import { layoutModel } from '../winding/layouts';
 import type { Design } from './schema';
 
 /** Entries that are each in range but cannot stand together. Lengths in the messages are in mm, as a builder reads them. */
@@ -9,6 +11,7 @@ export function geometryProblems(design: Design): Problem[] {
     ...wireProblems(design),
     ...turbineProblems(design),
     ...controllerProblems(design),
+    ...workshopProblems(design),
   ];
 }
 
@@ -113,4 +116,36 @@ function controllerProblems({ controller, load }: Design): Problem[] {
     'controller.maxInputVoltage',
     told`must be more than the least input voltage, ${controller.minInputVoltage} V; received ${controller.maxInputVoltage} V`,
   );
+}
+
+/** Wall of the tube that keeps the discs apart on each stud. Common practice, no source. [m] */
+export const SPACER_WALL = 3e-3;
+
+function workshopProblems({ workshop, magnets, discs, winding }: Design): Problem[] {
+  if (!workshop) return [];
+  const { shaftHole, bolts, boltCircle, boltHole } = workshop;
+  const taken = boltHole + 2 * SPACER_WALL;
+  const free =
+    2 *
+    Math.min(
+      shapeModel(magnets.shape).radii(magnets.shape, discs.pitchRadius).inner,
+      layoutModel(winding.layout).extent(winding.layout)[0],
+    );
+  return [
+    ...need(
+      boltCircle > shaftHole + boltHole,
+      'workshop.boltCircle',
+      told`must be more than shaft hole and bolt hole together, ${mm(shaftHole + boltHole)}; received ${mm(boltCircle)}`,
+    ),
+    ...need(
+      boltCircle < free - taken,
+      'workshop.boltCircle',
+      told`must be less than ${mm(Math.max(0, free - taken))}, or bolts and their spacers run into magnets or winding; received ${mm(boltCircle)}`,
+    ),
+    ...need(
+      boltCircle * Math.sin(Math.PI / bolts) > taken,
+      'workshop.bolts',
+      told`bolts with spacers of ${mm(taken)} touch each other; at most ${Math.max(2, Math.floor(Math.PI / Math.asin(Math.min(1, taken / boltCircle))))} fit the circle of ${mm(boltCircle)}; received ${bolts}`,
+    ),
+  ];
 }

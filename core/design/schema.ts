@@ -11,6 +11,7 @@ import { wireSection } from '../wire/section';
 import { readingSection } from './readings';
 import { searchSection } from './search';
 import { reelSection } from './shelf';
+import { workshopSection } from './workshop';
 
 /** The one definition of a design file: types, messages and the published JSON Schema come from it. */
 export const designSchema = z.strictObject({
@@ -31,6 +32,7 @@ export const designSchema = z.strictObject({
   shelf: z.array(reelSection).max(200).optional(),
   search: searchSection.optional(),
   bench: z.array(readingSection).max(1000).optional(),
+  workshop: workshopSection.optional(),
 });
 
 export type Design = z.infer<typeof designSchema>;

@@ -31,6 +31,7 @@ export function emfWorkings(
       source: 'Root mean square of a sum of harmonics (Parseval).',
     },
     lineWorking(given, winding, emf),
+    coilWorking(emf),
     ...zeroSequenceWorkings(given, emf, result('coils.phaseResistance20').value),
     distortionWorking(emf),
     {
@@ -97,6 +98,20 @@ function lineWorking({ result }: Given, { connection, phases }: WindingSection, 
     from: ['winding.connection', 'winding.phases'],
     limits,
     source: 'Superposition; root mean square of a sum of harmonics (Parseval).',
+  };
+}
+
+function coilWorking({ coilEmf }: EmfResult): Working {
+  const [first, ...rest] = peaks(coilEmf[0]);
+  return {
+    result: 'stages.emf.coilRmsPer1000rpm',
+    formula: rmsAt1000rpm(
+      found('K_c', 'Peak of one coil, fundamental', first, 'emfConstant', 'emf.peakPerRadPerSecond'),
+      found('K_ch', 'Peak of one coil, harmonics together', together(rest), 'emfConstant'),
+    ),
+    from: ['winding.turns', 'winding.layout'],
+    limits: 'Open circuit, magnets at their running temperature.',
+    source: 'Root mean square of a sum of harmonics (Parseval).',
   };
 }
 

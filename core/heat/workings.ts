@@ -3,10 +3,8 @@ import { written } from '../notation';
 import { found, type Given, type Working } from '../working';
 import { coolingConductance, HOTTEST, type Cooling } from './cooling';
 
-/** What warms the coils at the rated point. [W, rad/s, °C] */
+/** The coils at the rated point. [rad/s, °C] */
 export interface Warming {
-  copperLoss: number;
-  eddyLoss: number;
   speed: number;
   coilTemperature: number;
   airTemperature: number;
@@ -32,10 +30,7 @@ export function heatWorkings({ entry, result }: Given, cooling: Cooling, warming
         left: minus(result('rated.coilTemperature'), entry('surroundings.airTemperature')),
         sign: ranAway ? '≤' : '≈',
         right: over(
-          plus(
-            found('P_cu', 'Heat in the copper', warming.copperLoss, 'power', 'coils.phaseResistance'),
-            found('P_eddy', 'Eddy loss in the wire', warming.eddyLoss, 'power', 'winding.wire.conductorDiameter'),
-          ),
+          plus(result('stages.rated.copperLoss'), result('stages.rated.eddyLoss')),
           found('G', 'Heat carried away for each kelvin', conductance, 'thermalConductance', 'winding.skin'),
         ),
         unit: 'temperatureDifference',

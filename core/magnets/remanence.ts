@@ -20,6 +20,23 @@ export function remanenceAt(remanence20: number, coefficient: number, temperatur
   return Math.max(0, remanence20 * (1 + coefficient * (temperature - 20)));
 }
 
+/** Magnets on a winter's morning, when they are strongest. [°C] Common practice, no source. */
+const COLDEST = -20;
+
+/**
+ * How much stronger magnets are on a winter's morning.
+ *
+ * @param remanence20  Remanence at 20 °C. [T]
+ * @param coefficient  Temperature coefficient. [1/K]
+ * @param warm         Remanence with which the field was worked out. [T]
+ * @returns            Remanence at −20 °C over that one. [-]
+ *
+ * Source    remanenceAt.
+ * Checked   tests/core/magnets/remanence.test.ts
+ */
+export const winterShare = (remanence20: number, coefficient: number, warm: number): number =>
+  remanenceAt(remanence20, coefficient, COLDEST) / warm;
+
 /** What a gaussmeter showed on a magnet's axis. */
 export interface AxisReading {
   /** Sign disregarded. [T] */

@@ -1,90 +1,51 @@
-import type { Drawing, Layer, Point, Stroke } from '../sheet/drawing';
-
-type Group = [code: number, value: string | number];
+import { DxfWriter, type CommonEntityOptions, LWPolylineFlags, point2d, point3d, TextHorizontalAlignment, Units } from '@tarikjabiri/dxf';
+import type { Drawing, Layer, Stroke } from '../sheet/drawing';
 
 const degrees = (angle: number) => (((angle * 180) / Math.PI) % 360) + (angle < 0 ? 360 : 0);
 const layerName = (layer: Layer) => layer.toUpperCase();
+/** A nanometre is finer than any cutter; more digits only swell the file. */
 const n = (value: number) => Number(value.toFixed(6)) || 0;
-const point = ([x, y]: Point, code = 10): Group[] => [
-  [code, n(x)],
-  [code + 10, n(y)],
-  [code + 20, 0],
-];
+const oneLine = (words: string) => words.replace(/[\r\n]+/g, ' ');
+const anchors = { start: TextHorizontalAlignment.Left, middle: TextHorizontalAlignment.Center, end: TextHorizontalAlignment.Right };
 
-/** The format's own spellings for what seven bits cannot hold. */
-const seven = (words: string) =>
-  words
-    .replaceAll('∅', '%%c')
-    .replaceAll('°', '%%d')
-    .replace(/[\r\n]+/g, ' ')
-    .replace(/[^\x20-\x7e]/g, (char) => `\\U+${char.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`);
-
-/** A drawing as a DXF file of release 12, which every cutter reads: millimetres, natural size, the drawing's own layers. */
+/** A drawing as a DXF file of release 2007: millimetres, natural size, the drawing's own layers, contours as closed polylines. */
 export function dxfText({ bounds, strokes }: Drawing): string {
-  const layers = [...new Set(strokes.map((s) => s.layer))];
-  const groups: Group[] = [
-    ...section('HEADER', [
-      [9, '$ACADVER'],
-      [1, 'AC1009'],
-      [9, '$INSUNITS'],
-      [70, 4],
-      [9, '$EXTMIN'],
-      ...point([bounds.minX, bounds.minY]),
-      [9, '$EXTMAX'],
-      ...point([bounds.maxX, bounds.maxY]),
-    ]),
-    ...section('TABLES', [
-      [0, 'TABLE'],
-      [2, 'LAYER'],
-      [70, layers.length],
-      ...layers.flatMap((layer, i): Group[] => [
-        [0, 'LAYER'],
-        [2, layerName(layer)],
-        [70, 0],
-        [62, (i % 7) + 1],
-        [6, 'CONTINUOUS'],
-      ]),
-      [0, 'ENDTAB'],
-    ]),
-    ...section('ENTITIES', strokes.flatMap(entity)),
-    [0, 'EOF'],
-  ];
-  return groups.map(([code, value]) => `${String(code).padStart(3)}\r\n${value}\r\n`).join('');
+  const dxf = new DxfWriter();
+  dxf.setUnits(Units.Millimeters);
+  dxf.setVariable('$EXTMIN', { 10: n(bounds.minX), 20: n(bounds.minY), 30: 0 });
+  dxf.setVariable('$EXTMAX', { 10: n(bounds.maxX), 20: n(bounds.maxY), 30: 0 });
+  [...new Set(strokes.map((s) => s.layer))].forEach((layer, i) => dxf.addLayer(layerName(layer), (i % 7) + 1, 'Continuous'));
+  for (const stroke of strokes) put(dxf, stroke);
+  return dxf.stringify();
 }
 
-const section = (name: string, groups: Group[]): Group[] => [[0, 'SECTION'], [2, name], ...groups, [0, 'ENDSEC']];
-
-function entity(stroke: Stroke): Group[] {
-  const layer: Group = [8, layerName(stroke.layer)];
+function put(dxf: DxfWriter, stroke: Stroke): void {
+  const options: CommonEntityOptions = { layerName: layerName(stroke.layer) };
   switch (stroke.kind) {
     case 'polyline':
-      return [
-        [0, 'POLYLINE'],
-        layer,
-        [66, 1],
-        ...point([0, 0]),
-        [70, stroke.closed ? 1 : 0],
-        ...stroke.points.flatMap((p): Group[] => [[0, 'VERTEX'], layer, ...point(p)]),
-        [0, 'SEQEND'],
-        layer,
-      ];
+      dxf.addLWPolyline(
+        stroke.points.map(([x, y]) => ({ point: point2d(n(x), n(y)) })),
+        { ...options, flags: stroke.closed ? LWPolylineFlags.Closed : LWPolylineFlags.None },
+      );
+      return;
     case 'circle':
-      return [[0, 'CIRCLE'], layer, ...point(stroke.centre), [40, n(stroke.radius)]];
+      dxf.addCircle(point3d(n(stroke.centre[0]), n(stroke.centre[1]), 0), n(stroke.radius), options);
+      return;
     case 'arc': {
       // The format's arcs run counter-clockwise only.
       const [from, to] = stroke.sweep >= 0 ? [stroke.start, stroke.start + stroke.sweep] : [stroke.start + stroke.sweep, stroke.start];
-      return [[0, 'ARC'], layer, ...point(stroke.centre), [40, n(stroke.radius)], [50, n(degrees(from))], [51, n(degrees(to))]];
+      const centre = point3d(n(stroke.centre[0]), n(stroke.centre[1]), 0);
+      dxf.addArc(centre, n(stroke.radius), n(degrees(from)), n(degrees(to)), options);
+      return;
     }
-    case 'text':
-      return [
-        [0, 'TEXT'],
-        layer,
-        ...point(stroke.at),
-        [40, n(stroke.size)],
-        [1, seven(stroke.text)],
-        [50, n(degrees(stroke.angle ?? 0))],
-        [72, { start: 0, middle: 1, end: 2 }[stroke.anchor]],
-        ...point(stroke.at, 11),
-      ];
+    case 'text': {
+      const at = point3d(n(stroke.at[0]), n(stroke.at[1]), 0);
+      dxf.addText(at, n(stroke.size), oneLine(stroke.text), {
+        ...options,
+        rotation: n(degrees(stroke.angle ?? 0)),
+        horizontalAlignment: anchors[stroke.anchor],
+        secondAlignmentPoint: at,
+      });
+    }
   }
 }

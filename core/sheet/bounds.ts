@@ -14,9 +14,12 @@ function corners(stroke: Stroke): Point[] {
   }
 }
 
+/** Greatest distance of a chord from its arc: finer than any cutter. [mm] */
+const SAGITTA = 0.004;
+
 /** Points along an arc, close enough that a straight line between them cannot be told from it. [mm, rad] */
 export function arcPoints({ centre, radius, start, sweep }: { centre: Point; radius: number; start: number; sweep: number }): Point[] {
-  const steps = Math.max(2, Math.ceil(Math.abs(sweep) / 0.06));
+  const steps = Math.max(2, Math.ceil(Math.abs(sweep) / Math.min(0.1, Math.sqrt((8 * SAGITTA) / radius))));
   return Array.from({ length: steps + 1 }, (_, i) => {
     const angle = start + (sweep * i) / steps;
     return [centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle)];

@@ -13,8 +13,7 @@ export interface Column {
 
 /** What the winding sheet is made of, before anybody knows the paper. */
 export type Block =
-  /** `newPage` for what stands overleaf. */
-  | { kind: 'heading'; text: string; newPage?: boolean }
+  | { kind: 'heading'; text: string }
   | { kind: 'text'; text: string }
   /** Names and values; `large` for what is looked up with both hands full. */
   | { kind: 'facts'; rows: [name: string, value: string][]; large?: boolean }

@@ -2,6 +2,7 @@ import type { Results } from '../chain/results';
 import { METALS } from '../constants';
 import type { Design } from '../design/schema';
 import { effectiveConnection } from './joins';
+import { type Bands, passBands } from './tolerances';
 
 export interface ExpectedReadings {
   /** The room's temperature. [°C] */
@@ -10,6 +11,8 @@ export interface ExpectedReadings {
   ohms: { coil: number; phase: number; line: number };
   /** Open circuit. [rpm, Hz, V RMS] */
   speeds: { rpm: number; hertz: number; coil: number; phase: number; line: number }[];
+  /** Half-widths within which a reading passes, as shares of it. */
+  bands: Bands;
 }
 
 /** By hand, on a slow drill and on a drill. [rpm] */
@@ -39,7 +42,8 @@ export function lineResistance(phase: number, phases: number, connection: Design
 }
 
 /** What a meter must show on the finished winding before it meets its load. */
-export function expectedReadings(design: Design, { coils, emf, stages }: Results): ExpectedReadings {
+export function expectedReadings(design: Design, results: Results): ExpectedReadings {
+  const { coils, emf, stages } = results;
   const temperature = design.surroundings.airTemperature;
   const warm = 1 + METALS[design.winding.wire.metal].temperatureCoefficient * (temperature - 20);
   const phase = coils.phaseResistance20 * warm;
@@ -53,5 +57,6 @@ export function expectedReadings(design: Design, { coils, emf, stages }: Results
       phase: (emf.phaseRmsPer1000rpm * rpm) / 1000,
       line: (emf.lineRmsPer1000rpm * rpm) / 1000,
     })),
+    bands: passBands(design, results),
   };
 }

@@ -2,8 +2,9 @@ import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import type { Block, Column } from './document';
 import { expectedReadings } from './expected-readings';
-import { celsius, hertz, ohms, rpm, volts } from './figures';
+import { celsius, hertz, mm, ohms, rpm, volts } from './figures';
 import { effectiveConnection } from './joins';
+import { BUILD_TOLERANCES } from './tolerances';
 
 /** Coils side by side in the table of each coil's readings. */
 const ACROSS = 3;
@@ -11,49 +12,59 @@ const ACROSS = 3;
 const numbered: Column = { head: 'Coil', share: 0.09, align: 'right' };
 const box = (head: string, share: number): Column => ({ head, share, box: 'write' });
 
+/** A value with the band it passes in on a line of its own. */
+const banded = (write: (value: number) => string, value: number, share: number) =>
+  `${write(value)}\n${write(value * (1 - share)).replace(/\u00a0\D+$/, '')}–${write(value * (1 + share))}`;
+
 /** What the meter must read, with boxes for what it did read. */
 export function readingsBlocks(design: Design, results: Results): Block[] {
-  const expected = expectedReadings(design, results);
-  const { ohms: r, speeds, temperature } = expected;
+  const { ohms: r, speeds, temperature, bands } = expectedReadings(design, results);
   const kind = effectiveConnection(design.winding.connection, design.winding.phases);
-  const drill = speeds[0];
+  const slow = speeds[0];
+  const resistance = (value: number) => [ohms(value), `${ohms(value * (1 - bands.ohms))} to ${ohms(value * (1 + bands.ohms))}`, '', ''];
+  const voltage = (which: 'coil' | 'phase' | 'line') => speeds.flatMap((s) => [banded(volts, s[which], bands.volts), '']);
   return [
     {
       kind: 'text',
-      text: `Ohms at ${celsius(temperature)} in the room; ${design.winding.wire.metal} reads 0.4 % more for every degree warmer. Take off what the meter reads with its own leads touching. ${phaseWords[kind]} Volts are AC, nothing connected.${results.stages.winding.balanced ? '' : ' The phases of this winding are not alike: what stands here is phase A.'}${dangerWords(speeds)}`,
+      text: `Ohms at ${celsius(temperature)} in the room; ${design.winding.wire.metal} reads 0.4 % more for every degree warmer. Take off what the meter reads with its own leads touching. ${phaseWords[kind]}${r.coil < FEEBLE ? ' So few ohms are beyond most meters: send a known current of an ampere or two through, read the volts across the coil itself, and divide.' : ''} Volts are AC, nothing connected.${results.stages.winding.balanced ? '' : ' The phases of this winding are not alike: what stands here is phase A.'}${dangerWords(speeds)}`,
     },
     {
       kind: 'table',
       columns: [
-        { head: 'Ohms', share: 0.34 },
-        { head: 'must read', share: 0.22, align: 'right' },
-        box('did read', 0.22),
-        box('at °C', 0.22),
+        { head: 'Ohms', share: 0.29 },
+        { head: 'must read', share: 0.15, align: 'right' },
+        { head: 'passes from … to', share: 0.26, align: 'right' },
+        box('did read', 0.17),
+        box('at °C', 0.13),
       ],
       rows: [
-        ['One coil alone', ohms(r.coil), '', ''],
-        ['One phase', ohms(r.phase), '', ''],
-        ['Line: terminal to next', ohms(r.line), '', ''],
+        ['One coil alone', ...resistance(r.coil)],
+        ['One phase', ...resistance(r.phase)],
+        ['Line: terminal to next', ...resistance(r.line)],
       ],
     },
     {
       kind: 'table',
       columns: [
-        { head: 'Volts and hertz', share: 0.28 },
-        ...speeds.flatMap((): Column[] => [{ head: 'must', share: 0.115, align: 'right' }, box('did', 0.125)]),
+        { head: 'Volts and hertz', share: 0.22 },
+        ...speeds.flatMap((): Column[] => [{ head: 'must', share: 0.15, align: 'right' }, box('did', 0.11)]),
       ],
       rows: [
         ['Turning at', ...speeds.flatMap((s) => [rpm(s.rpm), ''])],
         ['Frequency', ...speeds.flatMap((s) => [hertz(s.hertz), ''])],
-        ['One coil alone', ...speeds.flatMap((s) => [volts(s.coil), ''])],
-        ['One phase', ...speeds.flatMap((s) => [volts(s.phase), ''])],
-        ['Line: terminal to next', ...speeds.flatMap((s) => [volts(s.line), ''])],
+        ['One coil alone', ...voltage('coil')],
+        ['One phase', ...voltage('phase')],
+        ['Line: terminal to next', ...voltage('line')],
       ],
+    },
+    {
+      kind: 'text',
+      text: `The hertz tell the speed: where they are off by a part, so must the volts be. The bands, ±${(100 * bands.ohms).toFixed(1)} % for ohms and ±${(100 * bands.volts).toFixed(1)} % for volts, hold what careful hands, magnets of one grade and a meter good to 1 % leave open: ${mm(BUILD_TOLERANCES.gap)} of gap, ${100 * BUILD_TOLERANCES.remanence} % of remanence, ${100 * BUILD_TOLERANCES.turnLength} % of a turn’s length.`,
     },
     { kind: 'heading', text: 'Each coil by itself' },
     {
       kind: 'text',
-      text: `Each must read ${ohms(r.coil)} and, at ${rpm(drill.rpm)}, ${volts(drill.coil)}. One that is low in both has a short or too few turns; one that differs by more than 2 % from the others has been counted wrong.`,
+      text: `Each must read ${ohms(r.coil)} and, at ${rpm(slow.rpm)}, ${volts(slow.coil)}. One that is low in both has a short or too few turns; one that differs by more than 2 % from the others has been counted wrong.`,
     },
     {
       kind: 'table',
@@ -62,6 +73,9 @@ export function readingsBlocks(design: Design, results: Results): Block[] {
     },
   ];
 }
+
+/** Ohms below which a meter's own leads are more than what it measures. Common practice, no source. [Ω] */
+const FEEBLE = 0.5;
 
 /** Alternating volts above which bare terminals are not to be touched: IEC 61140, extra-low voltage. */
 const TOUCHABLE = 50;

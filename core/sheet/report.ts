@@ -6,9 +6,10 @@ import type { Design } from '../design/schema';
 import { row, sign, symbol, upright, type Notation } from '../notation';
 import { choiceWord, entryQuantities, quantityAt } from '../quantities';
 import { workingLines, type Working } from '../working';
-import { bySeverity, machineLine } from './build';
+import { bySeverity } from './build';
 import type { EntriesBlock, ReportDocument, WorkingBlock } from './document';
 import { nb } from './figures';
+import { machineLine } from './machine-facts';
 import { shown } from './shown';
 import { traceOf } from './trace';
 

@@ -1,8 +1,9 @@
-import { type ChildProcess, spawn } from 'node:child_process';
+import type { ChildProcess } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { startedHost } from './started-host';
 
 /** Each test starts processes of its own, on a machine that may be busy. */
 vi.setConfig({ testTimeout: 60_000 });
@@ -18,24 +19,10 @@ afterEach(() => {
   rmSync(home, { recursive: true, force: true });
 });
 
-/** Runs `npm start`'s script with a home of its own until it has said where the app is. */
-function started(args: string[], env: Record<string, string> = {}): Promise<{ said: string; address: string }> {
-  const child = spawn(process.execPath, ['build/start.mjs', ...args], {
-    env: { ...process.env, HOME: home, XDG_CONFIG_HOME: home, APPDATA: home, ...env },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
+function started(args: string[], env: Record<string, string> = {}) {
+  const { child, told } = startedHost(home, args, env);
   running = child;
-  return new Promise((resolve, reject) => {
-    let said = '';
-    const hear = (chunk: Buffer) => {
-      said += chunk.toString();
-      const address = /^Gapwright is at (\S+)\n/m.exec(said)?.[1];
-      if (address) resolve({ said, address });
-    };
-    child.stdout.on('data', hear);
-    child.stderr.on('data', hear);
-    child.on('close', (code) => reject(new Error(`ended with ${code}: ${said}`)));
-  });
+  return told;
 }
 
 test('--no-open prints the address, and the page answers there', async () => {

@@ -53,7 +53,7 @@ const sourceOf = (m: Machine): Source => {
 const bridgeOf = (m: Machine): Bridge => ({ arrangement: m.kind[1], threshold: m.threshold, slope: 0.02 });
 const solved = (m: Machine) => steadyState(sourceOf(m), bridgeOf(m), { emf: m.emf, resistance: m.dcResistance }, m.speed);
 
-test('the books close and no loss is negative', () => {
+test('the books close and no loss is negative', { timeout: 30_000 }, () => {
   fc.assert(
     fc.property(machines, (m) => {
       const s = solved(m);
@@ -76,6 +76,25 @@ test('more load resistance never gives more direct current', () => {
       expect(more.dcAmps).toBeLessThanOrEqual(less.dcAmps * (1 + 1e-6) + 1e-9);
     }),
     { seed: 42, numRuns: 120 },
+  );
+});
+
+test('more resistance in phase or AC cable never gives more direct current', () => {
+  fc.assert(
+    fc.property(
+      machines,
+      fc.constantFrom('resistance' as const, 'line' as const),
+      fc.double({ min: 1.05, max: 4, noNaN: true }),
+      (m, where, factor) => {
+        const dc = { emf: m.emf, resistance: m.dcResistance };
+        const [less, more] = [1, factor].map((k) => {
+          const source = { ...sourceOf(m), ...(where === 'line' ? { lineResistance: 0.1 * k } : { resistance: m.resistance * k }) };
+          return steadyState(source, bridgeOf(m), dc, m.speed);
+        });
+        expect(more.dcAmps).toBeLessThanOrEqual(less.dcAmps * (1 + 1e-6) + 1e-9);
+      },
+    ),
+    { seed: 44, numRuns: 120 },
   );
 });
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { controllerCheck, type Demands } from '../../../core/controller/check';
+import type { ControllerVerdict } from '../../../core/controller/stage';
 
 const controller = {
   maxInputVoltage: 150,
@@ -48,4 +49,33 @@ test('at rated wind the worst of input amps, watts and charge amps rules', () =>
   // 1400 W: of 1500 W 93 %; on 48 V 29.2 A of 40 A 73 %; 10 A of 30 A 33 %.
   expect(verdicts({ rated: { amps: 10, watts: 1400 } })['Rated wind']).toMatchObject({ unit: 'W', value: 1400, verdict: 'tight' });
   expect(verdicts({ rated: { amps: 31, watts: 800 } })['Rated wind']).toMatchObject({ unit: 'A', value: 31, verdict: 'fail' });
+});
+
+test.each<[string, Partial<Demands>, Partial<ControllerVerdict>, string]>([
+  // 36 A of 30 A. 85 % of 30 is 25.5, 10.5 A less. The same watts at 25.5 A: 100·36/25.5 = 141.2 turns, 142, 42 more.
+  [
+    'Rated wind',
+    { rated: { amps: 36, watts: 1200 } },
+    { value: 36, limit: 30, unit: 'A' },
+    '10.5 A less: furl earlier, or about 42 turns more',
+  ],
+  // 180 V of 150 V. 85 % of 150 is 127.5 V: 100·127.5/180 = 70.8 turns, 70 stay, 30 fewer; delta 180/√3 = 103.9 V.
+  ['Gust, load lost', { gustVolts: 180 }, { value: 180, limit: 150, unit: 'V' }, '30 turns fewer a coil; or delta instead of star, 104 V;'],
+  // 24 V of 30 V. 115 % of 30 is 34.5 V: 100·34.5/24 = 143.75 turns, 144, 44 more.
+  ['Light wind', { lightVolts: 24 }, { value: 24, limit: 30, unit: 'V' }, '44 turns more'],
+  // 160 V of 150 V, the gust no worse. 100·127.5/160 = 79.7 turns, 79 stay, 21 fewer; delta 160/√3 = 92.4 V.
+  [
+    'Battery disconnected',
+    { ratedOpenVolts: 160 },
+    { value: 160, limit: 150, unit: 'V' },
+    '21 turns fewer a coil; or delta instead of star, 92 V;',
+  ],
+  // 1800 W of 1500 W, all of it to be taken elsewhere when the battery takes none.
+  ['Battery full', { greatestWatts: 1800 }, { value: 1800, limit: 1500, unit: 'W' }, 'Up to 1800 W must go elsewhere'],
+])('%s, failed: worked by hand', (situation, change, expected, advice) => {
+  const verdict = verdicts(change)[situation];
+  expect(verdict).toMatchObject({ ...expected, verdict: 'fail' });
+  expect(verdict.advice).toContain(advice);
+  const others = Object.values(verdicts(change)).filter((v) => v.situation !== situation);
+  expect(others.map((v) => v.verdict)).not.toContain('fail');
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { remanenceAt, remanenceFromReading } from '../../../core/magnets/remanence';
+import { remanenceAt, remanenceFromReading, winterShare } from '../../../core/magnets/remanence';
 import type { MagnetShape } from '../../../core/magnets/section';
 import { magnetField, shapeModel } from '../../../core/magnets/shapes';
 
@@ -44,4 +44,9 @@ test('on the axis of a round magnet the reading follows from lengths alone', () 
   const fluxDensity = 0.65 * (8 / Math.hypot(8, 10) - 3 / Math.hypot(3, 10));
   const of = { shape: { kind: 'cylinder', diameter: 0.02, axial: 0.005 } as const, remanenceTempCoefficient: 0 };
   expect(remanenceFromReading(of, { fluxDensity, distance: 0.003, temperature: 20 })).toBeCloseTo(1.3, 9);
+});
+
+test('a magnet that loses 0.12 % a kelvin is 7.4 % stronger at −20 °C than at 40 °C', () => {
+  // By hand: (1 + 0.0012 · 40) / (1 − 0.0012 · 20) = 1.048 / 0.976.
+  expect(winterShare(1.29, -0.0012, remanenceAt(1.29, -0.0012, 40))).toBeCloseTo(1.048 / 0.976, 12);
 });

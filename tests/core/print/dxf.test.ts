@@ -78,13 +78,13 @@ describe('a drawing as DXF, read by another program', () => {
     expect([Math.cos(from), Math.sin(from), Math.cos(to), Math.sin(to)].map((v) => Number(v.toFixed(6)) || 0)).toEqual([0, -1, 0, 1]);
   });
 
-  it('writes letters beyond seven bits in the format’s own way', () => {
-    const text = dxfText({
+  it('keeps letters beyond seven bits, on one line', () => {
+    const { entities } = read({
       title: '',
       bounds,
-      strokes: [{ kind: 'text', layer: 'text', at: [0, 0], text: '∅ 12 at 30° · Ω', size: 4, anchor: 'start' }],
+      strokes: [{ kind: 'text', layer: 'text', at: [0, 0], text: '∅ 12 at 30°\n· Ω', size: 4, anchor: 'start' }],
     });
-    expect(text).toContain('%%c 12 at 30%%d \\U+00B7 \\U+03A9');
+    expect(entities[0]).toMatchObject({ type: 'TEXT', text: '∅ 12 at 30° · Ω', textHeight: 4 });
   });
 });
 
@@ -93,7 +93,7 @@ describe('parts at natural size', () => {
     const design = designWith({});
     const disc = cuttingDrawings(design, resultsFor(design))[0];
     const centres = read(disc.drawing)
-      .entities.filter((e) => e.type === 'POLYLINE' && e.vertices?.length === 4)
+      .entities.filter((e) => e.type === 'LWPOLYLINE' && e.vertices?.length === 4)
       .map(({ vertices = [] }) => vertices.reduce(([x, y], v) => [x + v.x / 4, y + v.y / 4], [0, 0]));
     expect(centres).toHaveLength(12);
     centres.forEach(([x, y], k) => {

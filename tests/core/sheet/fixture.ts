@@ -212,6 +212,7 @@ export function resultsFor(design: Design): Results {
         shaftWatts: 842.4,
         coilTemperature: 88,
       },
+      demands: { gustVolts: 131, ratedOpenVolts: 62, lightVolts: 29, greatestWatts: 672 },
     },
   };
 }
