@@ -18,9 +18,9 @@ afterEach(() => {
 });
 
 /** Boots the real main.ts on a fresh double. */
-async function boot(argv: string[] = [], lock = true): Promise<void> {
+async function boot(argv: string[] = [], state: Partial<Pick<ElectronDouble['state'], 'lock' | 'displays'>> = {}): Promise<void> {
   electron = electronDouble();
-  electron.state.lock = lock;
+  Object.assign(electron.state, state);
   electron.state.paths['appData'] = folder;
   vi.doMock('electron', () => electron.module);
   const before = process.argv;
@@ -41,11 +41,20 @@ const fileAt = (name: string, text = '{}') => {
 test('the page is sandboxed, isolated and without Node', async () => {
   await boot();
   expect(electron.state.sandboxed).toBe(true);
-  expect(window().options.webPreferences).toMatchObject({
+  // All of them: one more, such as `enableBlinkFeatures`, has to be thought about.
+  expect(window().options.webPreferences).toEqual({
+    preload: expect.stringMatching(/preload\.cjs$/) as string,
     sandbox: true,
     contextIsolation: true,
     nodeIntegration: false,
+    nodeIntegrationInWorker: false,
+    nodeIntegrationInSubFrames: false,
+    webSecurity: true,
+    allowRunningInsecureContent: false,
+    experimentalFeatures: false,
     webviewTag: false,
+    navigateOnDragDrop: false,
+    spellcheck: false,
   });
   expect(window().address).toBe('app://bundle/');
   expect(electron.state.schemes).toEqual([
@@ -77,7 +86,7 @@ test('no permission is granted', async () => {
 });
 
 test('a second start leaves the first one its window', async () => {
-  await boot([], false);
+  await boot([], { lock: false });
   expect(electron.windows).toHaveLength(0);
   expect(electron.state.quits).toBe(1);
 });
@@ -264,12 +273,52 @@ test('discarding on purpose closes the window and forgets the recovery text', as
   expect(await ask('readRecovery')).toEqual({ value: null });
 });
 
-test('a page that crashed comes back once, not for ever', async () => {
+test('a page that crashed comes back at once; when it does so again within seconds, or hangs, the user decides', async () => {
   await boot();
   const page = window().webContents;
+  const asked = () => electron.asked.message as { message: string }[];
+  page.emit('render-process-gone', {}, { reason: 'clean-exit' });
+  expect(page.reloads).toBe(0);
   page.emit('render-process-gone', {}, { reason: 'crashed' });
-  page.emit('render-process-gone', {}, { reason: 'crashed' });
+  expect([page.reloads, asked()]).toEqual([1, []]);
+  electron.answers.message = 1;
+  page.emit('render-process-gone', {}, { reason: 'oom' });
+  window().emit('unresponsive');
+  await vi.waitFor(() => expect(asked().map(({ message }) => message)).toHaveLength(2));
+  expect(asked()).toMatchObject([{ message: 'The page stopped twice within seconds.' }, { message: 'The page does not answer.' }]);
   expect(page.reloads).toBe(1);
+  electron.answers.message = 0;
+  window().emit('unresponsive');
+  await vi.waitFor(() => expect(page.reloads).toBe(2));
+});
+
+test('the window opens where it was closed, unless that is nowhere to be seen any more', async () => {
+  const file = path.join(folder, 'Gapwright/window.json');
+  mkdirSync(path.dirname(file)); // as Electron does by itself
+  await boot();
+  expect(window().options).toMatchObject({ width: 1400, height: 900, minWidth: 700, minHeight: 500 });
+  expect(window().options.x).toBeUndefined();
+  window().moved = { x: 300, y: 200, width: 1000, height: 700 };
+  window().maximize();
+  window().tryToClose();
+  const openedOn = async (...displays: Partial<Electron.Rectangle>[]) => {
+    vi.resetModules();
+    await boot([], { displays: displays.map((area) => ({ workArea: { x: 0, y: 0, width: 1920, height: 1080, ...area } })) });
+    return window();
+  };
+  const again = await openedOn({});
+  expect(again.options).toMatchObject({ x: 300, y: 200, width: 1000, height: 700 });
+  expect(again.maximized).toBe(true);
+  expect((await openedOn({ x: 1920 })).options.x).toBeUndefined();
+  expect((await openedOn({ x: 1920 }, {})).options.x).toBe(300);
+
+  for (const text of ['', '{}', 'null', '{"x":1e999,"y":0,"width":5,"height":5}', '{"x":0,"y":0,"width":"wide","height":700}']) {
+    writeFileSync(file, text);
+    expect((await openedOn({})).options, text).toMatchObject({ width: 1400, height: 900 });
+  }
+  writeFileSync(file, '{"x":0,"y":0,"width":1,"height":-5,"maximized":"yes"}');
+  expect((await openedOn({})).options).toMatchObject({ width: 700, height: 500 });
+  expect(window().maximized).toBe(false);
 });
 
 test('a design named at the start or by a second start waits for the page', async () => {

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { type Import, importsOf, sourceFiles } from './sources';
 
@@ -38,6 +39,7 @@ const strange = (all: Import[], isAllowed: (each: Import) => boolean) => all.fil
 test('imports are read in all their forms', () => {
   const forms = importsOf('tests/rules/imports.test.ts').map(({ from, target }) => [from, target]);
   expect(forms).toEqual([
+    ['node:fs', undefined],
     ['vitest', undefined],
     ['./sources', 'tests/rules/sources'],
   ]);
@@ -126,4 +128,14 @@ test('the hosts use Node alone, and the window Electron besides', () => {
   const isAllowed = ({ file, from, target }: Import) =>
     target !== undefined || from.startsWith('node:') || (from === 'electron' && file.startsWith('electron/window/'));
   expect(strange(imports('electron'), isAllowed)).toEqual([]);
+});
+
+test('of Electron the window uses no part that opens addresses, starts programs or reaches past its one page', () => {
+  const imported = /^import \{([^}]+)\} from 'electron';$/gm;
+  const parts = sourceFiles('electron/window').flatMap((file) =>
+    [...readFileSync(file, 'utf8').matchAll(imported)].flatMap(([, names]) => names.split(',').map((name) => name.trim())),
+  );
+  expect([...new Set(parts.filter((name) => !name.startsWith('type ')))].sort()).toEqual(
+    ['BrowserWindow', 'Menu', 'app', 'contextBridge', 'dialog', 'ipcMain', 'ipcRenderer', 'protocol', 'screen', 'session'], // prettier-ignore
+  );
 });
