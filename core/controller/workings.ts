@@ -20,8 +20,8 @@ export function demandWorkings({ entry, result }: Given, { openPeak, runawayRati
   const winter = found('k_cold', 'Remanence at −20 °C over the warm one', cold, 'ratio', 'magnets.remanenceTempCoefficient');
   const open = (path: Working['result'], wind: EntryPath, more: (typeof peak)[] = []): Working => ({
     result: path,
-    law: written('V = K_dc · ω , ω = { λ_run · v / D / 2 }'),
-    formula: over(times(peak, ...more, ratio, entry(wind)), over(entry('turbine.diameter'), 2)),
+    law: written('V = K_dc · ω , ω = { 2 · λ_run · v / D }'),
+    formula: over(times(2, peak, ...more, ratio, entry(wind)), entry('turbine.diameter')),
     method: 'The wheel runs free and the meter has a reservoir, as a controller’s input has.',
     limits: 'Neither furling nor a brake; bearings and eddy currents do not hold the wheel; the diodes’ threshold is left out.',
     source: 'Peak of the rectified open-circuit EMF.',

@@ -14,22 +14,16 @@ const headOf = ({ label, symbol: letter, value }: WorkingBlock) =>
 
 const whereOf = ({ where }: WorkingBlock) => where && row(upright('where '), where);
 
-/** Notes may go on overleaf, but never a line of them alone. */
-const TOGETHER = 2;
-
-/** Result, formulas and names of the symbols stay on one page. [mm] */
+/** A working stays on one page, unless it is longer than one. [mm] */
 export function leastOfWorking(flow: Flow, block: WorkingBlock): number {
   const width = flow.width - SAYS;
   const where = whereOf(block);
   const formulas = block.lines.reduce((sum, { line }) => sum + formulaHeight(flow, line, width, TYPE.body).height, 0);
   const names = where ? formulaHeight(flow, where, width, TYPE.small).height : 0;
-  return lineHeight(TITLE) + 2 + formulas + names + kept(notesOf(flow, block).length) * lineHeight(TYPE.small);
+  return lineHeight(TITLE) + 2 + formulas + names + notesOf(flow, block).length * lineHeight(TYPE.small);
 }
 
 const notesOf = (flow: Flow, { notes }: WorkingBlock) => notes.flatMap((note) => flow.wrap(note, flow.width - SAYS, TYPE.small));
-
-/** So many lines of notes stay with what is before them. */
-const kept = (lines: number) => (lines < 2 * TOGETHER ? lines : TOGETHER);
 
 /** A working down the page: result, formulas, names of the symbols, notes in small type. */
 export function printWorking(flow: Flow, block: WorkingBlock): void {
@@ -45,11 +39,10 @@ export function printWorking(flow: Flow, block: WorkingBlock): void {
   }
   const where = whereOf(block);
   if (where) printFormula(flow, where, MARGIN + SAYS, width, TYPE.small);
-  const notes = notesOf(flow, block);
-  notes.forEach((line, i) => {
-    flow.room((i === notes.length - TOGETHER ? TOGETHER : 1) * lineHeight(TYPE.small));
+  for (const line of notesOf(flow, block)) {
+    flow.room(lineHeight(TYPE.small));
     flow.y += flow.write([line], MARGIN + SAYS, flow.y, TYPE.small);
-  });
+  }
   flow.y += AFTER;
 }
 

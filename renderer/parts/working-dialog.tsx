@@ -24,6 +24,7 @@ interface Props {
 }
 
 const isEntry = (path: string) => path in entryQuantities;
+const whereTo = (path: string) => `${isEntry(path) ? 'Goes to' : 'Opens the working of'} “${quantityAt(path).label}”`;
 
 /** How one number was worked out: law, formula, the numbers in it, where each is set, what is left out, source. */
 export function WorkingDialog({ working, results, onClose, onGo, onOpen }: Props) {
@@ -82,7 +83,14 @@ export function WorkingDialog({ working, results, onClose, onGo, onOpen }: Props
         {working.from && (
           <Part title="Depends also on">
             {working.from.map((path) => (
-              <Button key={path} size="small" variant="outlined" onClick={() => follow(path)} sx={{ mr: 0.75, mb: 0.75 }}>
+              <Button
+                key={path}
+                size="small"
+                variant="outlined"
+                title={whereTo(path)}
+                onClick={() => follow(path)}
+                sx={{ mr: 0.75, mb: 0.75 }}
+              >
                 {quantityAt(path).label}
               </Button>
             ))}
@@ -126,7 +134,7 @@ function Terms({
                 <Link
                   component="button"
                   onClick={() => onFollow(term.path ?? '')}
-                  title={isEntry(term.path) ? 'Goes to where it is set' : 'Opens its working'}
+                  title={whereTo(term.path)}
                   sx={{ font: 'inherit', textAlign: 'left', verticalAlign: 'baseline' }}
                 >
                   {term.name}

@@ -77,6 +77,38 @@ function letters(line: Notation): string {
   }
 }
 
+/** What one of each unit is, SI; speeds by name in rpm. */
+const SI: Record<string, number> = {
+  '': 1,
+  mm: 1e-3,
+  'mm²': 1e-6,
+  m: 1,
+  '%': 1e-2,
+  '°C': 1,
+  K: 1,
+  T: 1,
+  V: 1,
+  A: 1,
+  Ω: 1,
+  mH: 1e-3,
+  W: 1,
+  kWh: 3.6e6,
+  kg: 1,
+  rpm: 1,
+  'm/s': 1,
+  Hz: 1,
+  'A/mm²': 1e6,
+  'V per 1000 rpm': 60 / (2000 * Math.PI),
+  'mWb/m': 1e-3,
+  'kA/m': 1e3,
+  '°': Math.PI / 180,
+  mWb: 1e-3,
+  h: 3600,
+};
+
+const valueAt = (root: unknown, path: string) =>
+  path.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], root);
+
 /** Points from the foot of the page under which only its footer stands. */
 const FOOT = (29 / 25.4) * 72;
 
@@ -106,6 +138,22 @@ describe.each(cases)('%s', (_, design, paper) => {
     ]);
     expect(said.filter((words) => !text.includes(squeezed(words)))).toEqual([]);
     expect(text).not.toMatch(/NaN|Infinity|undefined|null/);
+  });
+
+  it('a value is the solver’s own, rounded to the four figures printed', () => {
+    const printed = workingsOf(design, results).flatMap((group) => group.workings);
+    const numbers = printed.flatMap(({ result }, i) => {
+      const value = valueAt(results, result);
+      const [, digits, unit] = /^(−?[\d.]+)\s?(.*)$/.exec(workings[i].value) ?? [];
+      return typeof value === 'number' ? [{ result, value, digits, unit }] : [];
+    });
+    expect(numbers.length).toBeGreaterThan(40);
+    for (const { result, value, digits, unit } of numbers) {
+      const [, decimals = ''] = digits.split('.');
+      const off = Math.abs(Number(digits.replace('−', '-')) * SI[unit] - value);
+      expect([result, off <= 0.5001 * 10 ** -decimals.length * SI[unit]]).toEqual([result, true]);
+      expect([result, digits.replace(/[^\d]|^−?0\.0*/g, '').length >= 4 || /^\d{1,3}$|\.\d{6}$/.test(digits)]).toEqual([result, true]);
+    }
   });
 
   it('no words lie on each other or leave the page', () => {
