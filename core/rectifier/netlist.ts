@@ -2,14 +2,14 @@ import { harmonicPeak } from '../emf/waveform';
 import type { Bridge, DcSide, Source } from './steady-state';
 
 /**
- * The junction that makes the diode one-way: smooth enough for a simulator's steps. It drops `JUNCTION` volts at 5 A, a millivolt more or less for
- * a doubling or halving of the current, which the source for the threshold makes up.
+ * The junction that makes the diode one-way: smooth enough for a simulator's steps. It drops `JUNCTION` volts at 5 A, a tenth of a millivolt more or
+ * less for a doubling or halving of the current, which the source for the threshold makes up.
  */
-const JUNCTION = 0.025;
-const MODEL = 'D(IS=1.602e-10 N=0.04)';
+const JUNCTION = 0.003125;
+const MODEL = 'D(IS=1.602e-10 N=0.005)';
 /** Across each diode, so that nothing floats when all are off; it leaks some tens of microamperes. [Ω] */
 const LEAK = 1e6;
-const PERIODS = 40;
+const PERIODS = 20;
 const STEPS = 1000;
 
 const num = (value: number) => value.toExponential(9);
