@@ -83,12 +83,14 @@ function coilNumbers(design: Design, { stages }: Results, radius: number, size: 
   const pitchAt = (r: number) => (2 * Math.PI * r) / coils.length;
   const upright = pitchAt(radius) > Math.hypot(widest, size) + 0.5 * size;
   const every = [1, 2, 5].find((n) => n * pitchAt(radius - widest / 2) > 1.35 * size) ?? 10;
-  // A ring is numbered at its first inner arc, not at the leg it begins with.
-  const lead = design.winding.layout.kind === 'serpentine' ? (2 * Math.PI) / design.discs.poles : 0;
+  // A ring is numbered at an inner arc, not at the leg it begins with, and each ring at another one round the circle.
+  const polePitch = (2 * Math.PI) / design.discs.poles;
+  const arcOf = (coil: number) => 1 + 2 * Math.floor(((coil - 1) * design.discs.poles) / 2 / coils.length);
+  const lead = (coil: number) => (design.winding.layout.kind === 'serpentine' ? arcOf(coil) * polePitch : 0);
   return coils
     .filter(({ coil }) => (coil - 1) % every === 0 && coil + every <= coils.length + 1)
     .map((coil): Stroke => {
-      const at = coil.angle + lead;
+      const at = coil.angle + lead(coil.coil);
       const flip = Math.cos(at) < 0 ? Math.PI : 0;
       return centred(polar(at)(radius), numberOf(coil), size, upright ? 0 : Math.atan2(Math.sin(at + flip), Math.cos(at + flip)));
     });

@@ -40,7 +40,7 @@ function controllerBlocks({ controller }: Results): Block[] {
       columns: [
         { head: 'Controller, when', share: 0.24 },
         { head: 'gets', share: 0.13, align: 'right' },
-        { head: 'bears', share: 0.13, align: 'right' },
+        { head: 'limit', share: 0.13, align: 'right' },
         { head: '', share: 0.1 },
         { head: 'advice', share: 0.4 },
       ],

@@ -12,17 +12,17 @@ const ACROSS = 3;
 const numbered: Column = { head: 'Coil', share: 0.09, align: 'right' };
 const box = (head: string, share: number): Column => ({ head, share, box: 'write' });
 
-/** A value with the band it passes in on a line of its own. */
-const banded = (write: (value: number) => string, value: number, share: number) =>
-  `${write(value)}\n${write(value * (1 - share)).replace(/\u00a0\D+$/, '')}–${write(value * (1 + share))}`;
-
 /** What the meter must read, with boxes for what it did read. */
 export function readingsBlocks(design: Design, results: Results): Block[] {
   const { ohms: r, speeds, temperature, bands } = expectedReadings(design, results);
   const kind = effectiveConnection(design.winding.connection, design.winding.phases);
   const slow = speeds[0];
-  const resistance = (value: number) => [ohms(value), `${ohms(value * (1 - bands.ohms))} to ${ohms(value * (1 + bands.ohms))}`, '', ''];
-  const voltage = (which: 'coil' | 'phase' | 'line') => speeds.flatMap((s) => [banded(volts, s[which], bands.volts), '']);
+  const banded = (write: (value: number) => string, value: number, band: number) => [
+    write(value),
+    `${write(value * (1 - band))} to ${write(value * (1 + band))}`,
+  ];
+  const resistance = (value: number) => [...banded(ohms, value, bands.ohms), '', ''];
+  const voltage = (value: number) => [...banded(volts, value, bands.volts), ''];
   return [
     {
       kind: 'text',
@@ -46,16 +46,18 @@ export function readingsBlocks(design: Design, results: Results): Block[] {
     {
       kind: 'table',
       columns: [
-        { head: 'Volts and hertz', share: 0.22 },
-        ...speeds.flatMap((): Column[] => [{ head: 'must', share: 0.15, align: 'right' }, box('did', 0.11)]),
+        { head: 'Volts at', share: 0.14 },
+        { head: '', share: 0.28 },
+        { head: 'must read', share: 0.15, align: 'right' },
+        { head: 'passes from … to', share: 0.26, align: 'right' },
+        box('did read', 0.17),
       ],
-      rows: [
-        ['Turning at', ...speeds.flatMap((s) => [rpm(s.rpm), ''])],
-        ['Frequency', ...speeds.flatMap((s) => [hertz(s.hertz), ''])],
-        ['One coil alone', ...voltage('coil')],
-        ['One phase', ...voltage('phase')],
-        ['Line: terminal to next', ...voltage('line')],
-      ],
+      rows: speeds.flatMap((s) => [
+        [rpm(s.rpm), 'Frequency', hertz(s.hertz), '', ''],
+        ['', 'One coil alone', ...voltage(s.coil)],
+        ['', 'One phase', ...voltage(s.phase)],
+        ['', 'Line: terminal to next', ...voltage(s.line)],
+      ]),
     },
     {
       kind: 'text',
