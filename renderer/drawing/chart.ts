@@ -26,6 +26,8 @@ export interface Chart {
   series: readonly ChartSeries[];
   /** Areas one upon the other rather than lines. */
   stacked?: boolean;
+  /** What a stack adds up to: told under the pointer above its parts. */
+  whole?: string;
   limits?: readonly ChartLimit[];
 }
 
@@ -65,7 +67,7 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
     x: {
       label: axisLabel(chart.x, units),
       data,
-      told: keep.map((i) => `${chart.x.label} ${readOut(chart.x.values[i], chart.x.kind, units)}`),
+      told: keep.map((i) => `${chart.x.label} ${readOut(chart.x.values[i], chart.x.kind, units)}${wholeAt(chart, i, units)}`),
       scale: scaleOfX,
     },
     y: {
@@ -86,6 +88,13 @@ const headroom = (values: readonly number[]) => 0.1 * (Math.max(...values) - Mat
 export function axisLabel({ label, kind }: { label: string; kind: UnitKind }, units: UnitPreferences): string {
   const unit = entryUnit(kind, units);
   return unit === '' ? label : `${label}, ${unit}`;
+}
+
+/** What a stack comes to at a place, in words. */
+function wholeAt({ whole, series, y }: Chart, place: number, units: UnitPreferences): string {
+  if (!whole) return '';
+  const sum = series.filter((s) => !s.other).reduce((total, { values }) => total + (values[place] ?? 0), 0);
+  return `: ${whole} ${readOut(sum, y.kind, units)}`;
 }
 
 const readOut = (value: number | null | undefined, kind: UnitKind, units: UnitPreferences): string => format(value, kind, units, 4);

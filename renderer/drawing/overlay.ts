@@ -6,23 +6,35 @@ export interface OtherChart {
   chart: Chart;
 }
 
-/** A chart with those of other designs laid over it; of a stack, the top of the other one. Every place of any of them is read between its neighbours. */
+/**
+ * A chart with those of other designs laid over it; of a stack, the top of the other one. Every place of any of them is read between its
+ * neighbours. One that is the same to the last digit is left out.
+ */
 export function overlaid(chart: Chart, others: readonly OtherChart[]): Chart {
-  if (others.length === 0) return chart;
-  const places = [...new Set([chart, ...others.map((o) => o.chart)].flatMap((c) => c.x.values))]
+  const differing = others.filter((other) => !isSame(chart, other.chart));
+  if (differing.length === 0) return chart;
+  const places = [...new Set([chart, ...differing.map((o) => o.chart)].flatMap((c) => c.x.values))]
     .filter(Number.isFinite)
     .sort((a, b) => a - b);
   const own = chart.series.map((series) => ({ ...series, values: readAt(places, chart.x.values, series.values) }));
   return {
     ...chart,
     x: { ...chart.x, values: places },
-    series: [...own, ...others.flatMap((other, design) => laid(other, design, chart, places))],
+    series: [...own, ...differing.flatMap((other) => laid(other, others.indexOf(other), chart, places))],
   };
 }
 
+/** Nothing to see in laying it over. */
+const isSame = (own: Chart, other: Chart) =>
+  alike(own.x.values, other.x.values) &&
+  own.series.length === other.series.length &&
+  own.series.every(({ values }, i) => alike(values, other.series[i]?.values ?? []));
+
+const alike = (a: readonly (number | null)[], b: readonly (number | null)[]) => a.length === b.length && a.every((v, i) => v === b[i]);
+
 function laid({ name, chart }: OtherChart, design: number, own: Chart, places: readonly number[]): ChartSeries[] {
   const columns = chart.series.map((series) => readAt(places, chart.x.values, series.values));
-  if (chart.stacked) return [{ label: `All together, ${name}`, values: sums(columns), other: { design, like: 0 } }];
+  if (chart.stacked) return [{ label: `${chart.whole ?? 'All together'}, ${name}`, values: sums(columns), other: { design, like: 0 } }];
   return chart.series.map(({ label }, i) => {
     const like = own.series.findIndex((series) => series.label === label);
     return { label: `${label}, ${name}`, values: columns[i] ?? [], other: { design, like: like < 0 ? i : like } };

@@ -10,7 +10,7 @@ import { Section } from '../parts/section';
 import { useUnits } from '../parts/unit-preferences';
 import { changeKind, designStore, editEntries, editEntry, setFault, settleEntry, toggleSection, useDesign } from '../state/design';
 import { forgetPreset, keepPreset, type Table } from '../state/own-presets';
-import { useResults } from '../state/results';
+import { useResults, type Variant } from '../state/results';
 import { setView, useView } from '../state/view';
 import { NARROW } from '../theme';
 import { told } from '../units';
@@ -102,7 +102,7 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
   const solved = useMemo(() => (results && solvedFor ? { results, design: solvedFor } : null), [results, solvedFor]);
   const drawn = useDeferredValue(usePaced(solved, PACE)) ?? solved;
   const baseline = useResults((s) => s.baseline);
-  const against = useResults((s) => s.variants);
+  const against = useAgainst();
   if (!results || !solvedFor) return <Box sx={{ color: 'text.secondary' }}>Working it out…</Box>;
   const cautions = results.cautions.filter((c) => worksheetFor(c.where)?.id === worksheet.id);
   return (
@@ -135,6 +135,17 @@ function Answers({ worksheet }: { worksheet: Worksheet }) {
         </Section>
       )}
     </Box>
+  );
+}
+
+/** What charts lay over the design: its pinned variants, and itself as last saved. */
+function useAgainst(): readonly Variant[] {
+  const variants = useResults((s) => s.variants);
+  const baseline = useResults((s) => s.baseline);
+  const saved = useDesign((s) => s.saved);
+  return useMemo(
+    () => (saved && baseline ? [...variants, { id: 0, letter: 'as saved', name: 'as saved', design: saved, results: baseline }] : variants),
+    [variants, saved, baseline],
   );
 }
 

@@ -38,3 +38,13 @@ describe('a chart with another laid over it', () => {
     expect(prepared(both, metric).y.scale.max).toBe(200);
   });
 });
+
+it('a chart that is the same to the last digit is not laid over', () => {
+  const chart = chartOf([0, 1], [0, 1]);
+  expect(overlaid(chart, [{ name: 'as saved', chart: chartOf([0, 1], [0, 1]) }])).toBe(chart);
+  const mixed = overlaid(chart, [
+    { name: 'A', chart: chartOf([0, 1], [0, 1]) },
+    { name: 'as saved', chart: chartOf([0, 1], [0, 2]) },
+  ]);
+  expect(mixed.series.map((s) => s.label)).toEqual(['Watts', 'Watts, as saved']);
+});

@@ -4,10 +4,11 @@ import type { Chart } from '../../drawing/chart';
 import { Harmonics } from '../../drawing/harmonics';
 import { LineChart } from '../../drawing/line-chart';
 import { Plates } from '../../drawing/plate';
+import { booksInWords, wattsChart } from '../../drawing/watts';
 import { workingRange } from '../../drawing/working-range';
 import { overlays, type FigureProps } from '../worksheet';
 
-const makers: ((results: Results) => Chart)[] = [waveChart, voltsChart, ampsChart, wattsChart];
+const makers: ((results: Results) => Chart)[] = [waveChart, voltsChart, ampsChart, bookChart];
 
 export function Figure({ design, results, against }: FigureProps) {
   const charts = useMemo(() => makers.map((chartOf) => chartOf(results)), [results]);
@@ -18,7 +19,7 @@ export function Figure({ design, results, against }: FigureProps) {
   return (
     <Plates of="charts">
       {charts.map((chart, i) => (
-        <LineChart key={chart.title} chart={chart} against={others[i]} />
+        <LineChart key={chart.title} chart={chart} against={others[i]} note={chart.stacked && booksInWords(results.stages.rated)} />
       ))}
       <Harmonics
         title="Harmonics of the phase volts"
@@ -85,15 +86,7 @@ function ampsChart(results: Results): Chart {
   };
 }
 
-function wattsChart(results: Results): Chart {
+function bookChart(results: Results): Chart {
   const { curve, frame } = overSpeed(results);
-  return {
-    ...frame,
-    title: 'Watts, shaft and load',
-    y: { label: 'Watts', kind: 'power', fromZero: true },
-    series: [
-      { label: 'Into the load', values: curve.map((p) => p.dcWatts) },
-      { label: 'At the shaft', values: curve.map((p) => p.shaftWatts) },
-    ],
-  };
+  return wattsChart(curve, frame);
 }

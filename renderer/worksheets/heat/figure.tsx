@@ -3,6 +3,7 @@ import type { CurvePoint, Rated } from '../../../core';
 import type { Chart } from '../../drawing/chart';
 import { LineChart } from '../../drawing/line-chart';
 import { Plates } from '../../drawing/plate';
+import { lossChart } from '../../drawing/watts';
 import { workingRange } from '../../drawing/working-range';
 import { overlays, type FigureProps } from '../worksheet';
 
@@ -10,10 +11,10 @@ export function Figure({ results, against }: FigureProps) {
   const curve = useMemo(() => workingRange(results), [results]);
   const temperature = useMemo(() => temperatureChart(curve, results.rated), [curve, results.rated]);
   const others = useMemo(
-    () => [temperatureChart, lossChart].map((chartOf) => overlays(against, (v) => chartOf(workingRange(v.results), v.results.rated))),
+    () => [temperatureChart, lostChart].map((chartOf) => overlays(against, (v) => chartOf(workingRange(v.results), v.results.rated))),
     [against],
   );
-  const losses = useMemo(() => lossChart(curve, results.rated), [curve, results.rated]);
+  const losses = useMemo(() => lostChart(curve, results.rated), [curve, results.rated]);
   return (
     <Plates of="charts">
       <LineChart chart={temperature} against={others[0]} height={300} />
@@ -35,19 +36,9 @@ function temperatureChart(curve: CurvePoint[], rated: Rated): Chart {
   };
 }
 
-function lossChart(curve: CurvePoint[], rated: Rated): Chart {
-  return {
-    title: 'Where the lost watts go',
+function lostChart(curve: CurvePoint[], rated: Rated): Chart {
+  return lossChart(curve, {
     x: { label: 'Speed', kind: 'rpm', values: curve.map((p) => p.rpm), fromZero: true },
-    y: { label: 'Loss', kind: 'power' },
-    stacked: true,
-    series: [
-      { label: 'Copper', values: curve.map((p) => p.copperLoss) },
-      { label: 'Eddy currents', values: curve.map((p) => p.eddyLoss) },
-      { label: 'Diodes', values: curve.map((p) => p.diodeLoss) },
-      { label: 'Cable', values: curve.map((p) => p.cableLoss) },
-      { label: 'Bearings', values: curve.map((p) => p.bearingLoss) },
-    ],
     limits: [{ along: 'x', at: rated.rpm, label: 'rated' }],
-  };
+  });
 }

@@ -3,9 +3,10 @@ import { turbineStage, type Design, type Results } from '../../../core';
 import type { Chart } from '../../drawing/chart';
 import { LineChart } from '../../drawing/line-chart';
 import { Plates } from '../../drawing/plate';
+import { booksInWords, wattsChart } from '../../drawing/watts';
 import { overlays, type FigureProps } from '../worksheet';
 
-const makers: ((design: Design, results: Results) => Chart)[] = [powerChart, speedChart, ratioChart, wheelChart];
+const makers: ((design: Design, results: Results) => Chart)[] = [bookChart, speedChart, ratioChart, wheelChart];
 
 export function Figure({ design, results, against }: FigureProps) {
   const charts = useMemo(() => makers.map((chartOf) => chartOf(design, results)), [design, results]);
@@ -13,7 +14,13 @@ export function Figure({ design, results, against }: FigureProps) {
   return (
     <Plates of="charts">
       {charts.map((chart, i) => (
-        <LineChart key={chart.title} chart={chart} against={others[i]} height={250} />
+        <LineChart
+          key={chart.title}
+          chart={chart}
+          against={others[i]}
+          height={250}
+          note={chart.stacked && booksInWords(results.stages.rated)}
+        />
       ))}
     </Plates>
   );
@@ -26,17 +33,8 @@ const windLimits = ({ cutIn, rated }: Results) => [
   { along: 'x' as const, at: rated.wind, label: 'rated' },
 ];
 
-function powerChart(_design: Design, results: Results): Chart {
-  return {
-    title: 'Power, shaft and load',
-    x: windAxis(results),
-    y: { label: 'Power', kind: 'power', fromZero: true },
-    series: [
-      { label: 'Into the load', values: results.match.map((p) => p.dcWatts) },
-      { label: 'At the shaft', values: results.match.map((p) => p.shaftWatts) },
-    ],
-    limits: windLimits(results),
-  };
+function bookChart(_design: Design, results: Results): Chart {
+  return wattsChart(results.match, { x: windAxis(results), limits: windLimits(results) });
 }
 
 function speedChart(_design: Design, results: Results): Chart {
