@@ -143,10 +143,10 @@ function useAgainst(): readonly Variant[] {
   const variants = useResults((s) => s.variants);
   const baseline = useResults((s) => s.baseline);
   const saved = useDesign((s) => s.saved);
-  return useMemo(
-    () => (saved && baseline ? [...variants, { id: 0, letter: 'as saved', name: 'as saved', design: saved, results: baseline }] : variants),
-    [variants, saved, baseline],
-  );
+  return useMemo(() => {
+    if (!saved || !baseline || variants.some(({ design }) => design === saved)) return variants;
+    return [...variants, { id: 0, letter: 'as saved', name: 'as saved', design: saved, results: baseline }];
+  }, [variants, saved, baseline]);
 }
 
 /** While numbers are dragged drawings follow ten times a second: oftener they would take the processor from the solver. [ms] */

@@ -19,7 +19,7 @@ test('two pinned variants stand side by side and in the charts, and using one is
   await settled();
 
   await goTo('Wind match');
-  await app.page.getByText('Into the load, B').first().waitFor();
+  await app.page.getByText('Shaft, B', { exact: true }).first().waitFor();
 
   await app.page.keyboard.press('Alt+V');
   const turns = app.page.getByRole('row', { name: /^Turns/ }).first();
