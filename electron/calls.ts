@@ -16,6 +16,7 @@ type Parsers<H> = { [K in keyof H]: H[K] extends (...args: infer A) => unknown ?
 export const hostParsers: Parsers<Host> = {
   openDesign: (args) => exactly(0, args, []),
   takeWaitingDesign: (args) => exactly(0, args, []),
+  reopenDesign: (args) => exactly(1, args, [name(args[0], 'id')]),
   isChanged: (args) => exactly(1, args, [name(args[0], 'token')]),
   saveDesign: (args) => exactly(2, args, [name(args[0], 'token'), design(args[1])]),
   saveDesignAs: (args) => exactly(2, args, [fileName(args[0]), design(args[1])]),

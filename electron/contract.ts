@@ -2,10 +2,17 @@
  * What the renderer may ask of the machine it runs on. The window host answers over IPC, the served host over loopback or with the browser's
  * own means. A file is known to the renderer by a token, never by its path.
  */
-export interface OpenedFile {
-  token: string;
-  name: string;
+export interface OpenedFile extends KeptFile {
   text: string;
+}
+
+/** A design's file on the user's machine. */
+export interface KeptFile {
+  /** As long as the page is there. */
+  token: string;
+  /** The same for the same file in every run; absent where the host could not find it again. */
+  id?: string;
+  name: string;
 }
 
 export type FileKind = 'gapwright' | 'pdf' | 'csv' | 'svg' | 'png' | 'dxf';
@@ -24,12 +31,14 @@ export interface Host {
   openDesign(): Promise<OpenedFile | null>;
   /** The design that the system asked the program to open, by a double click or on the command line; null when there is none (any more). */
   takeWaitingDesign(): Promise<OpenedFile | null>;
+  /** Opens a file known from before, perhaps from an earlier run; null when the user thinks better of it. */
+  reopenDesign(id: string): Promise<OpenedFile | null>;
   /** Whether another program has changed the file since it was last read or written here. */
   isChanged(token: string): Promise<boolean>;
   /** Writes a design back to where the token came from; asks first when another program has changed what is there. */
   saveDesign(token: string, text: string): Promise<void>;
   /** Asks where, then writes; null when the user thinks better of it. */
-  saveDesignAs(suggestedName: string, text: string): Promise<{ token: string; name: string } | null>;
+  saveDesignAs(suggestedName: string, text: string): Promise<KeptFile | null>;
   /** Asks where, then writes bytes that are not a design: a sheet, a cutting file, a table. */
   exportFile(suggestedName: string, kind: FileKind, bytes: Uint8Array): Promise<{ name: string } | null>;
   /** The newest text kept for recovery by a page that is gone. It is this page's from now on, to keep or to forget. */
@@ -47,6 +56,7 @@ export interface Host {
 export const hostCalls = {
   openDesign: true,
   takeWaitingDesign: true,
+  reopenDesign: true,
   isChanged: true,
   saveDesign: true,
   saveDesignAs: true,

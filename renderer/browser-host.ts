@@ -1,12 +1,14 @@
-import type { FileKind, Host, OpenedFile } from '../electron/contract';
+import type { FileKind, Host, KeptFile, OpenedFile } from '../electron/contract';
 import { browserKeeping } from './browser-keeping';
 import { otherTabs, type SameFile } from './other-tabs';
+import { rememberedHandles } from './remembered-handles';
 
 /** The parts of the File System Access API used here; not every browser has it. */
 interface FileHandle extends SameFile {
   readonly name: string;
   getFile(): Promise<File>;
   createWritable(): Promise<{ write(data: string | Uint8Array): Promise<void>; close(): Promise<void> }>;
+  requestPermission(wish: { mode: 'readwrite' }): Promise<PermissionState>;
 }
 interface FilePickers {
   showOpenFilePicker?(options: object): Promise<FileHandle[]>;
@@ -45,10 +47,17 @@ export function createBrowserHost(): Host {
     tabs ??= otherTabs(() => [...files.values()].map((known) => known.handle));
     return tabs.haveOpen(handle);
   };
-  const keep = (handle: FileHandle, seen: string) => {
+  const remembered = rememberedHandles<FileHandle>();
+  const keep = async (handle: FileHandle, seen: string): Promise<KeptFile> => {
     const token = crypto.randomUUID();
     files.set(token, { handle, seen });
-    return token;
+    return { token, id: await remembered.idOf(handle), name: handle.name };
+  };
+  const openHandle = async (handle: FileHandle): Promise<OpenedFile | null> => {
+    const question = `${handle.name} is open in another tab. What is saved in one replaces what the other saved. Open it here too?`;
+    if ((await isOpenElsewhere(handle)) && !confirm(question)) return null;
+    const text = await designText(await handle.getFile());
+    return { text, ...(await keep(handle, text)) };
   };
 
   /** Undefined when the user thinks better of it; no handle where the browser can only download. */
@@ -70,16 +79,14 @@ export function createBrowserHost(): Host {
       const own = pickers();
       if (!own.showOpenFilePicker) return chosenFile();
       const chosen = await unlessAborted(() => own.showOpenFilePicker?.({ types: [accepts('gapwright')] }));
-      const handle = chosen?.[0];
-      if (!handle) return null;
-      const { name } = handle;
-      if (
-        (await isOpenElsewhere(handle)) &&
-        !confirm(`${name} is open in another tab. What is saved in one replaces what the other saved. Open it here too?`)
-      )
-        return null;
-      const text = await designText(await handle.getFile());
-      return { token: keep(handle, text), name, text };
+      return chosen?.[0] ? openHandle(chosen[0]) : null;
+    },
+    async reopenDesign(id) {
+      const handle = await remembered.handleOf(id);
+      if (!handle) throw new Error('It is not known any more where this design lies.');
+      if ((await handle.requestPermission({ mode: 'readwrite' })) !== 'granted')
+        throw new Error(`The browser was not allowed to open ${handle.name}.`);
+      return openHandle(handle);
     },
     takeWaitingDesign: () => Promise.resolve(null),
     async isChanged(token) {
@@ -97,7 +104,8 @@ export function createBrowserHost(): Host {
     },
     async saveDesignAs(suggestedName, text) {
       const saved = await saveAs(suggestedName, 'gapwright', text);
-      return saved ? { name: saved.name, token: saved.handle ? keep(saved.handle, text) : downloadToken(saved.name) } : null;
+      if (!saved) return null;
+      return saved.handle ? keep(saved.handle, text) : { name: saved.name, token: downloadToken(saved.name) };
     },
     async exportFile(suggestedName, kind, bytes) {
       const saved = await saveAs(suggestedName, kind, bytes);

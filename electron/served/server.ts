@@ -16,6 +16,7 @@ import type { KeepingHost } from '../contract';
 import { keptTexts } from '../kept-texts';
 import { guardHeaders, plain, staticResponse, type StaticResponse } from '../static-response';
 import { dataFolder } from './data-folder';
+import { listenAtSamePort } from './same-port';
 
 const servedCalls = Object.keys(keepingParsers) as (keyof KeepingHost)[];
 
@@ -52,8 +53,7 @@ export async function serve({ pages, data = dataFolder() }: Serving): Promise<Se
       .catch(() => plain(500, 'The program could not answer.'))
       .then((reply) => send(request, response, reply));
   });
-  server.listen(0, '127.0.0.1');
-  await new Promise<void>((resolve, reject) => server.once('listening', resolve).once('error', reject));
+  await listenAtSamePort(server, data);
   const { port } = server.address() as AddressInfo;
   return {
     address: `http://127.0.0.1:${port}/?key=${key}`,

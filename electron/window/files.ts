@@ -3,9 +3,10 @@ import { access, readFile, stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { BrowserWindow, Dialog } from 'electron';
 import { largestDesign } from '../calls';
-import type { FileKind, Host, OpenedFile } from '../contract';
+import type { FileKind, Host, KeptFile, OpenedFile } from '../contract';
 import { designText, tooLarge } from '../design-text';
 import { backupOf, reason, writeWhole } from '../whole-file';
+import type { RememberedFiles } from './remembered-files';
 
 const kindNames: Record<FileKind, string> = {
   gapwright: 'Gapwright design',
@@ -16,7 +17,7 @@ const kindNames: Record<FileKind, string> = {
   dxf: 'Cutting file (DXF)',
 };
 
-type DesignFiles = Pick<Host, 'openDesign' | 'isChanged' | 'saveDesign' | 'saveDesignAs' | 'exportFile'> & {
+type DesignFiles = Pick<Host, 'openDesign' | 'reopenDesign' | 'isChanged' | 'saveDesign' | 'saveDesignAs' | 'exportFile'> & {
   /** For a path that the system named, not the page. */
   openPath: (file: string) => Promise<OpenedFile>;
 };
@@ -31,12 +32,13 @@ interface Known {
 export function designFiles(
   window: BrowserWindow,
   dialog: Pick<Dialog, 'showOpenDialog' | 'showSaveDialog' | 'showMessageBox'>,
+  remembered: RememberedFiles,
 ): DesignFiles {
   const files = new Map<string, Known>();
-  const tokenFor = (file: string, content: string | Uint8Array): string => {
+  const keep = async (file: string, content: string | Uint8Array): Promise<KeptFile> => {
     const token = randomUUID();
     files.set(token, { file, seen: digest(content) });
-    return token;
+    return { token, id: await remembered.idOf(file), name: path.basename(file) };
   };
 
   const agreesToReplace = async (message: string, detail = ''): Promise<boolean> => {
@@ -70,7 +72,7 @@ export function designFiles(
       if (!about.isFile()) throw new Error('it is not a file');
       if (about.size > largestDesign) throw new Error(tooLarge);
       const bytes = await readFile(file);
-      return { text: designText(bytes), name, token: tokenFor(file, bytes) };
+      return { text: designText(bytes), ...(await keep(file, bytes)) };
     } catch (cause) {
       throw new Error(`Could not open ${name}: ${reason(cause)}.`, { cause });
     }
@@ -98,6 +100,11 @@ export function designFiles(
       const [file] = filePaths;
       return canceled || file === undefined ? null : openPath(file);
     },
+    async reopenDesign(id) {
+      const file = await remembered.fileOf(id);
+      if (file === undefined) throw new Error('It is not known any more where this design lies.');
+      return openPath(file);
+    },
     async isChanged(token) {
       const known = files.get(token);
       await last.catch(() => undefined);
@@ -113,7 +120,7 @@ export function designFiles(
       const file = await askWhere(suggestedName, 'gapwright');
       if (file === null) return null;
       await writeWhole(file, text, { keepOld: true });
-      return { token: tokenFor(file, text), name: path.basename(file) };
+      return keep(file, text);
     },
     async exportFile(suggestedName, kind, bytes) {
       const file = await askWhere(suggestedName, kind);

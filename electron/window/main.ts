@@ -6,6 +6,7 @@ import { designFiles } from './files';
 import { answerCalls } from './ipc';
 import { showMenu } from './menu';
 import { bundleScheme, serveBundle } from './protocol';
+import { rememberedFiles } from './remembered-files';
 import { guardClosing, openWindow, refuseAllPermissions } from './window';
 import { least, windowState } from './window-state';
 
@@ -48,7 +49,7 @@ function start(): void {
   const kept = keptTexts(app.getPath('userData'));
   const writeRecovery = (text: string | null) => kept.writeRecovery(onlyPage, text);
   const closing = guardClosing(window, dialog, () => writeRecovery(null));
-  const files = designFiles(window, dialog);
+  const files = designFiles(window, dialog, rememberedFiles(app.getPath('userData')));
   const show = (entries: Parameters<typeof showMenu>[0]) =>
     showMenu(entries, Menu, process.platform, (id) => window.webContents.send('menu', id));
   // Until the page has given its own; Electron's has entries that reload the page and open its tools.

@@ -2,14 +2,14 @@ import Box from '@mui/material/Box';
 import List from '@mui/material/List';
 import ListItem from '@mui/material/ListItem';
 import ListItemButton from '@mui/material/ListItemButton';
-import { openText } from '../actions/open-text';
+import { openAgain } from '../actions/open-again';
 import { unlessUnsaved } from '../actions/unless-unsaved';
 import type { RecentDesign } from '../state/recent';
 import { setView, useView } from '../state/view';
 
-function open({ name, text }: RecentDesign) {
+function open(recent: RecentDesign) {
   setView({ dialog: null });
-  unlessUnsaved(() => openText(text, { name }));
+  unlessUnsaved(() => void openAgain(recent));
 }
 
 /** Designs last opened or saved here. */
@@ -17,10 +17,12 @@ export function RecentDesigns() {
   const recent = useView((s) => s.recent);
   return (
     <>
-      <Box sx={{ color: 'text.secondary', mb: 1 }}>As they were when last opened or saved here. Saving one asks where.</Box>
+      <Box sx={{ color: 'text.secondary', mb: 1 }}>
+        Each from its file; where that cannot be had, as it was when last opened or saved here.
+      </Box>
       <List dense disablePadding>
         {recent.map((design) => (
-          <ListItem key={design.name} disablePadding>
+          <ListItem key={design.id ?? design.name} disablePadding>
             <ListItemButton onClick={() => open(design)} sx={{ display: 'block', px: 1 }}>
               <div style={{ fontWeight: 500 }}>{design.title || 'Untitled'}</div>
               <div style={{ fontSize: 12.5, opacity: 0.8 }}>{design.name}</div>

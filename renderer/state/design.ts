@@ -7,6 +7,8 @@ import { valueAt, withValueAt } from '../path';
 export interface OpenFile {
   /** Given by the host; absent until the design has been saved once. */
   token?: string;
+  /** By which the host finds it again in a later run. */
+  id?: string;
   name: string;
 }
 

@@ -2,8 +2,10 @@ import { serializeDesign } from '../../core';
 import { designStore } from './design';
 import { setView, viewStore } from './view';
 
-/** A design as it was when last opened or saved here: its file may have been moved since, or lie where this program may not look again by itself. */
+/** A file that was opened or saved here, and what was in it then: it may have been moved since, or lie where this program may not look again. */
 export interface RecentDesign {
+  /** By which the host finds the file again; absent where it cannot. */
+  id?: string;
   /** The file's. */
   name: string;
   title: string;
@@ -19,8 +21,10 @@ export function startRecent(): void {
   designStore.subscribe(({ file, saved }, before) => {
     if (!file || !saved || (file === before.file && saved === before.saved)) return;
     const text = serializeDesign(saved);
-    const others = viewStore.getState().recent.filter(({ name }) => name !== file.name);
-    if (text.length <= LONGEST) setView({ recent: [{ name: file.name, title: saved.title, text }, ...others].slice(0, MOST) });
+    const { id, name } = file;
+    const others = viewStore.getState().recent.filter((each) => (each.id ?? each.name) !== (id ?? name));
+    const latest = { ...(id !== undefined && { id }), name, title: saved.title, text };
+    if (text.length <= LONGEST) setView({ recent: [latest, ...others].slice(0, MOST) });
   });
 }
 
@@ -31,6 +35,6 @@ export function recentFrom(value: unknown): RecentDesign[] {
 
 function isRecent(value: unknown): value is RecentDesign {
   if (typeof value !== 'object' || value === null) return false;
-  const { name, title, text } = value as Record<string, unknown>;
-  return [name, title, text].every((each) => typeof each === 'string');
+  const { id = '', name, title, text } = value as Record<string, unknown>;
+  return [id, name, title, text].every((each) => typeof each === 'string');
 }

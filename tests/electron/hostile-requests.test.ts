@@ -176,7 +176,7 @@ test(
       await host.close();
     }
     expectNothingElseTouched([within('data'), within('pages')]);
-    const strange = readdirSync(within('data')).filter((name) => !/^(settings\.json|recovery\.\d+\.[\w-]+\.gapwright)$/.test(name));
+    const strange = readdirSync(within('data')).filter((name) => !/^(settings\.json|recovery\.\d+\.[\w-]+\.gapwright|port)$/.test(name));
     expect(strange).toEqual([]);
   },
 );

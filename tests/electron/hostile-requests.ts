@@ -52,6 +52,7 @@ const entry = (random: Random) => ({
 export const hostArguments: Record<keyof Host, (random: Random, tokens: readonly string[]) => unknown[]> = {
   openDesign: () => [],
   takeWaitingDesign: () => [],
+  reopenDesign: (random, tokens) => [one(random, [...tokens, ...names])],
   isChanged: (random, tokens) => [one(random, [...tokens, ...names])],
   saveDesign: (random, tokens) => [one(random, [...tokens, ...names]), text(random)],
   saveDesignAs: (random) => [one(random, names), text(random)],

@@ -3,6 +3,7 @@ import readline from 'node:readline';
 import type { BrowserWindow } from 'electron';
 import { writeWhole } from '../../electron/whole-file';
 import { designFiles } from '../../electron/window/files';
+import { rememberedFiles } from '../../electron/window/remembered-files';
 
 /**
  * A process that saves, to be killed or to meet a disk that refuses. Bundled by the test that starts it.
@@ -29,7 +30,11 @@ async function loop(first: number): Promise<void> {
 
 async function serve(): Promise<void> {
   const nobody = () => Promise.reject(new Error('nobody is there to be asked'));
-  const files = designFiles({} as BrowserWindow, { showOpenDialog: nobody, showSaveDialog: nobody, showMessageBox: nobody });
+  const files = designFiles(
+    {} as BrowserWindow,
+    { showOpenDialog: nobody, showSaveDialog: nobody, showMessageBox: nobody },
+    rememberedFiles(`${file}.data`),
+  );
   const { token } = await files.openPath(file);
   writeSync(1, 'open\n');
   for await (const line of readline.createInterface({ input: process.stdin })) {

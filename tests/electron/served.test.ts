@@ -145,7 +145,25 @@ test('what the page keeps is there again after the host was killed', async () =>
   expect(await call('readSettings')).toEqual({ value: '{"units":"inch"}' });
   await call('writeRecovery', 'page', null);
   expect(await call('readRecovery', 'page', [])).toEqual({ value: null });
-  expect(readdirSync(path.join(folder, 'data'))).toEqual(['settings.json']);
+  expect(readdirSync(path.join(folder, 'data'))).toEqual(['port', 'settings.json']);
+});
+
+test('a later start listens where the one before did, so that a browser takes it for the same program', async () => {
+  const before = host.address;
+  const start = () => serve({ pages: path.join(folder, 'pages'), data: path.join(folder, 'data') });
+  const beside = await start();
+  expect(new URL(beside.address).port).not.toBe(new URL(before).port);
+  await beside.close();
+  await host.close();
+  host = await start();
+  expect(new URL(host.address).port).toBe(new URL(beside.address).port);
+  expect(new URL(host.address).search).not.toBe(new URL(beside.address).search);
+  for (const kept of ['', '-1', '80', '1e9', 'nonsense', '65536']) {
+    await host.close();
+    writeFileSync(path.join(folder, 'data', 'port'), kept);
+    host = await start();
+    expect(Number(new URL(host.address).port)).toBeGreaterThanOrEqual(1024);
+  }
 });
 
 test('the host knows whether the page holds unsaved work', async () => {

@@ -109,6 +109,7 @@ test('every call refuses arguments of the wrong kind or number', async () => {
   const wrong: Record<string, unknown[][]> = {
     openDesign: [['/etc/passwd']],
     takeWaitingDesign: [[1]],
+    reopenDesign: [[], [1], [null], ['x'.repeat(101)], ['id', 'more']],
     isChanged: [[], [1], ['token', 'more']],
     saveDesign: [[], ['token'], [1, 'text'], ['token', null], ['token', 'x'.repeat(10_000_001)], ['token', 'µ'.repeat(5_000_001)]],
     saveDesignAs: [
@@ -158,6 +159,40 @@ test('thinking better of it opens and saves nothing', async () => {
   expect(readdirSync(folder)).toEqual([]);
 });
 
+test('a file opened or saved is opened again in a later run, by an id that does not tell where it lies', async () => {
+  await boot();
+  const file = fileAt('shed.gapwright', '{"a":1}');
+  electron.answers.open = { canceled: false, filePaths: [file] };
+  const { value: opened } = (await ask('openDesign')) as { value: { token: string; id: string } };
+  electron.answers.save = { canceled: false, filePath: path.join(folder, 'other.gapwright') };
+  const { value: saved } = (await ask('saveDesignAs', 'other.gapwright', '{"b":1}')) as { value: { id: string } };
+  expect(saved.id).not.toBe(opened.id);
+  writeFileSync(file, '{"a":2}');
+  vi.resetModules();
+  await boot();
+  const { value: again } = (await ask('reopenDesign', opened.id)) as { value: { token: string; id: string } };
+  expect(again).toEqual({ id: opened.id, name: 'shed.gapwright', text: '{"a":2}', token: expect.any(String) as string });
+  expect(again.token).not.toBe(opened.token);
+  expect(JSON.stringify(again)).not.toContain(folder);
+  expect(await ask('saveDesign', again.token, '{"a":3}')).toEqual({ value: null });
+  expect(readFileSync(file, 'utf8')).toBe('{"a":3}');
+  expect(await ask('reopenDesign', saved.id)).toMatchObject({ value: { name: 'other.gapwright', text: '{"b":1}' } });
+  rmSync(file);
+  expect(await ask('reopenDesign', opened.id)).toEqual({ error: expect.stringContaining('there is no such file') as string });
+});
+
+test('an id nobody gave, or a list that was tampered with, opens nothing', async () => {
+  mkdirSync(path.join(folder, 'Gapwright'));
+  const secret = fileAt('secret.gapwright');
+  const lies = { error: 'It is not known any more where this design lies.' };
+  for (const kept of ['nonsense', '{}', '[null,1]', '[{"id":"a","file":"secret.gapwright"}]', JSON.stringify([{ id: 1, file: secret }])]) {
+    writeFileSync(path.join(folder, 'Gapwright', 'files.json'), kept);
+    await boot();
+    for (const id of ['a', '1', secret, '__proto__', '']) expect(await ask('reopenDesign', id)).toEqual(lies);
+    vi.resetModules();
+  }
+});
+
 test('a token nobody gave writes nothing', async () => {
   await boot();
   expect(await ask('saveDesign', path.join(folder, 'x.gapwright'), '{}')).toEqual({
@@ -174,7 +209,7 @@ test('a name without its ending gets it, and asks once more before it replaces a
   expect(readFileSync(path.join(folder, 'plan.gapwright'), 'utf8')).toBe('old');
   electron.answers.message = 1;
   expect(await ask('saveDesignAs', 'plan.gapwright', 'new')).toEqual({
-    value: { name: 'plan.gapwright', token: expect.any(String) as string },
+    value: { id: expect.any(String) as string, name: 'plan.gapwright', token: expect.any(String) as string },
   });
   expect(readFileSync(path.join(folder, 'plan.gapwright'), 'utf8')).toBe('new');
 });
@@ -233,7 +268,7 @@ test('saves asked for together land in their order', async () => {
   await Promise.all(Array.from({ length: 20 }, (_, n) => ask('saveDesign', value.token, `${n}`)));
   expect(readFileSync(file, 'utf8')).toBe('19');
   expect(readFileSync(path.join(folder, 'plan.backup.gapwright'), 'utf8')).toBe('18');
-  expect(readdirSync(folder).sort()).toEqual(['plan.backup.gapwright', 'plan.gapwright']);
+  expect(readdirSync(folder).sort()).toEqual(['Gapwright', 'plan.backup.gapwright', 'plan.gapwright']);
 });
 
 test('recovery and settings outlive the program, in the application data', async () => {

@@ -1,0 +1,57 @@
+import { expect, test } from 'vitest';
+import { drivenApp } from './driving';
+
+/** The browser's pickers stand outside the page; in their place files of its own storage, whose handles outlive the page like any other. */
+const { app, entry, goTo, settled, openDemo } = drivenApp((page) =>
+  page.addInitScript(() => {
+    const picked = async () => (await navigator.storage.getDirectory()).getFileHandle('hill.gapwright', { create: true });
+    Object.defineProperty(window, 'showOpenFilePicker', { value: async () => [await picked()] });
+    Object.defineProperty(window, 'showSaveFilePicker', { value: picked });
+  }),
+);
+
+const file = async () => (await app.page.evaluateHandle(() => navigator.storage.getDirectory())).evaluateHandle((root) => root);
+const inFile = async () => (await file()).evaluate(async (root) => (await (await root.getFileHandle('hill.gapwright')).getFile()).text());
+
+async function openRecent(): Promise<void> {
+  await app.page.keyboard.press('Alt+R');
+  await app.page.getByRole('dialog').getByRole('button', { name: 'Hill cabin' }).click();
+  await expect.poll(() => app.page.getByRole('textbox', { name: 'Title of the design' }).inputValue()).toMatch(/^Hill cabin/);
+  await settled();
+}
+
+test('a recent design is opened from its file as it is now and saved back there; when the file is gone, as it was', async () => {
+  await openDemo(/cabin/i);
+  await goTo('Coils');
+  await app.page.keyboard.press('Control+S');
+  await app.page.getByText('Saved hill.gapwright').waitFor();
+  const changed = (await inFile()).replace('"turns": 30', '"turns": 37');
+  await (
+    await file()
+  ).evaluate(async (root, text) => {
+    const stream = await (await root.getFileHandle('hill.gapwright')).createWritable();
+    await stream.write(text);
+    await stream.close();
+  }, changed);
+  await app.page.waitForTimeout(300); // the settings are on their way
+  await app.page.reload();
+  await settled();
+  await openRecent();
+  await goTo('Coils');
+  expect(await entry('Turns').inputValue()).toBe('37');
+  await entry('Turns').fill('38');
+  await settled();
+  await app.page.keyboard.press('Control+S');
+  await app.page.getByText('Saved hill.gapwright').waitFor();
+  expect(await inFile()).toContain('"turns": 38');
+
+  await (await file()).evaluate((root) => root.removeEntry('hill.gapwright'));
+  await app.page.waitForTimeout(300);
+  await app.page.reload();
+  await settled();
+  await openRecent();
+  await app.page.getByText('hill.gapwright is not opened from its file.').waitFor();
+  await goTo('Coils');
+  expect(await entry('Turns').inputValue()).toBe('38');
+  expect(app.complaints).toEqual([]);
+});
