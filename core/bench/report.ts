@@ -4,6 +4,7 @@ import type { Reading } from '../design/readings';
 import type { Design } from '../design/schema';
 import { turbineStage, type TurbineResult } from '../turbine/stage';
 import { branchAt } from './circuit';
+import { comparedOf, type Compared } from './compared';
 import { correctedEntries, type FieldCause } from './corrected';
 import { coefficientFit, fieldTest, type FieldTest } from './field-test';
 import { fit, type Fitted, type Residual } from './fit';
@@ -11,21 +12,11 @@ import type { FamilyName } from './hypotheses';
 import { benchMachine, type BenchMachine } from './machine';
 import { meterReading } from './meter';
 import { nextMeasurement, toTellApart, type NextMeasurement } from './next-measurement';
-import { questionOf, type Question } from './predict';
+import { questionOf } from './predict';
 import { diagnosis, type Diagnosis } from './rank';
-import { measurementsOf, placeOf, strangePlace, type Figure, type LeftOut } from './readings';
+import { measurementsOf, placeOf, strangePlace, type LeftOut } from './readings';
 import { speedCandidates, type SpeedCandidate } from './speed';
 import { headline, told, type Told } from './verdict';
-
-/** One figure beside what it should have been. */
-export interface Compared {
-  row: number;
-  figure: Figure | 'hertz';
-  measured: number;
-  planned: number;
-  /** Standard deviation of measured about planned. */
-  sigma: number;
-}
 
 /** All that the bench says, plain enough to cross to another thread. */
 export interface BenchReport {
@@ -80,7 +71,7 @@ export function benchReport(design: Design, results: Results): BenchReport {
       .map(told),
     ...(next && { next: { ...next, expected: next.expected.map(([{ hypothesis }, value]) => ({ words: hypothesis.words, value })) } }),
     looks: pair ? pair.map(({ hypothesis }) => hypothesis.check).filter(Boolean) : [],
-    compared: [...questions.map(comparedOf), ...hertzOf(readings, machine.polePairs)].sort((a, b) => a.row - b.row),
+    compared: comparedOf(questions, readings, machine.polePairs),
     leftOut,
     fit: { ...(field && { field }), ...(resistance && { resistance }), degrees: fitted.degrees, residuals: fitted.residuals },
     speeds: readings.flatMap((reading, row) => {
@@ -101,23 +92,6 @@ export function benchReport(design: Design, results: Results): BenchReport {
 const WHOLE: FamilyName[] = ['healthy', 'thinner-wire', 'thicker-wire', 'wider-gap', 'weaker-magnets', 'stronger-field', 'misaligned'];
 const LEAST_TOLD = 0.002;
 const MOST_TOLD = 6;
-
-const comparedOf = ({ measurement: { row, figure }, value, planned, sigma }: Question): Compared => ({
-  row,
-  figure,
-  measured: value,
-  planned,
-  sigma,
-});
-
-/** Hertz tell the speed where no other does; beside a written speed they are held against it. */
-function hertzOf(readings: readonly Reading[], polePairs: number): Compared[] {
-  return readings.flatMap(({ hertz, speed, speedBy }, row) => {
-    if (!hertz || !speed) return [];
-    const planned = (polePairs * speed) / (2 * Math.PI);
-    return [{ row, figure: 'hertz' as const, measured: hertz, planned, sigma: (speedBy === 'drill' ? 0.06 : 0.011) * planned }];
-  });
-}
 
 /** What the volts and the wheel say of a reading's speed. AC volts without load go in proportion to it, whatever it was; no others do. */
 function witnessOf(reading: Reading, machine: BenchMachine, wheel: TurbineResult, { site, winding }: Design) {

@@ -109,16 +109,18 @@ const printers: { [K in Block['kind']]: Printer<K> } = {
 
 const printerOf = (kind: Block['kind']) => printers[kind] as Printer<Block['kind']>;
 
+const startsPage = (block: Block) => block.kind === 'heading' && block.newPage;
+
 /** Lays the blocks down the pages; a heading, and words under it, stay with what follows them. */
 export function printBlocks(flow: Flow, blocks: readonly Block[]): void {
   const least = (i: number): number => {
     const block = blocks[i];
-    if (!block) return 0;
+    if (!block || startsPage(block)) return 0;
     const leads = block.kind === 'heading' || block.kind === 'text';
     return printerOf(block.kind).least(flow, block) + (leads ? least(i + 1) : 0);
   };
   blocks.forEach((block, i) => {
-    flow.room(least(i));
+    flow.room(startsPage(block) ? flow.height : least(i));
     printerOf(block.kind).print(flow, block);
   });
 }

@@ -3,6 +3,7 @@ import { standingCautions } from '../controller/cautions';
 import type { Design } from '../design/schema';
 import { serializeDesign } from '../design/serialize';
 import type { Caution } from '../problem';
+import { benchPage } from './bench-page';
 import { boardDrawing } from './board-drawing';
 import { coilDrawing } from './coil-drawing';
 import { connectionDrawings } from './connection-drawing';
@@ -22,6 +23,7 @@ import { windingSteps } from './winding-steps';
 
 interface Section {
   heading: string;
+  newPage?: boolean;
   /** None: the section is left out, heading and all. */
   blocks: (design: Design, results: Results) => Block[];
 }
@@ -62,6 +64,7 @@ const sections: Section[] = [
     blocks: (_, { cautions }) => [{ kind: 'cautions', cautions: bySeverity([...cautions, ...standingCautions]) }],
   },
   { heading: 'Notes', blocks: ({ notes }) => (notes ? [{ kind: 'text', text: notes }] : []) },
+  { heading: 'Bench record', newPage: true, blocks: benchPage },
 ];
 
 const severities = ['danger', 'warning', 'note'];
@@ -76,9 +79,9 @@ export function windingSheet(design: Design, results: Results): SheetDocument {
     trace: traceOf(serializeDesign(design)),
     blocks: [
       { kind: 'text', text: 'Read the cautions at the end before you begin. Lengths in mm unless another unit stands beside them.' },
-      ...sections.flatMap(({ heading, blocks }): Block[] => {
+      ...sections.flatMap(({ heading, newPage, blocks }): Block[] => {
         const found = blocks(design, results);
-        return found.length ? [{ kind: 'heading', text: heading }, ...found] : [];
+        return found.length ? [{ kind: 'heading', text: heading, newPage }, ...found] : [];
       }),
     ],
   };

@@ -13,7 +13,8 @@ export interface Column {
 
 /** What the winding sheet is made of, before anybody knows the paper. */
 export type Block =
-  | { kind: 'heading'; text: string }
+  /** `newPage` for what stands overleaf. */
+  | { kind: 'heading'; text: string; newPage?: boolean }
   | { kind: 'text'; text: string }
   /** Names and values; `large` for what is looked up with both hands full. */
   | { kind: 'facts'; rows: [name: string, value: string][]; large?: boolean }

@@ -1,7 +1,7 @@
 import Box from '@mui/material/Box';
 import { useTheme } from '@mui/material/styles';
+import type { Tone } from '../../../core';
 import { Plate } from '../../drawing/plate';
-import type { Tone } from './figures';
 
 export interface Deviation {
   label: string;

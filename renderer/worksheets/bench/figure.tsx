@@ -1,5 +1,14 @@
 import { useMemo } from 'react';
-import { expectedReadings, turbineStage, type BenchReport, type Design, type Reading, type Results } from '../../../core';
+import {
+  deviationsOf,
+  expectedReadings,
+  toneOf,
+  turbineStage,
+  type BenchReport,
+  type Design,
+  type Reading,
+  type Results,
+} from '../../../core';
 import type { Chart } from '../../drawing/chart';
 import { LineChart } from '../../drawing/line-chart';
 import { Column, Plates } from '../../drawing/plate';
@@ -8,7 +17,7 @@ import { format, type UnitPreferences } from '../../units';
 import type { FigureProps } from '../worksheet';
 import { DeviationPlot, type Deviation } from './deviation-plot';
 import { FieldTests } from './field-tests';
-import { deviationsOf, figureWords, kindOf, shownMeasured, toneOf } from './figures';
+import { figureWords, kindOf, shownMeasured } from './figures';
 import { Speeds } from './speeds';
 import { useBenchReport } from './use-report';
 

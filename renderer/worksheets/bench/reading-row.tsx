@@ -5,14 +5,14 @@ import InputBase from '@mui/material/InputBase';
 import NativeSelect from '@mui/material/NativeSelect';
 import TableCell from '@mui/material/TableCell';
 import TableRow from '@mui/material/TableRow';
-import type { BenchReport, Compared, Reading } from '../../../core';
+import { deviationsOf, percentOff, toneOf, toneWords, type BenchReport, type Compared, type Reading } from '../../../core';
 import { boxStyle } from '../../parts/box-style';
 import { MenuDownIcon, RemoveIcon } from '../../parts/icons';
 import { QuantityCell } from '../../parts/quantity-cell';
 import { useUnits } from '../../parts/unit-preferences';
 import { setFault, settleEntry, useDesign } from '../../state/design';
 import { entryUnit, format } from '../../units';
-import { deviationsOf, kindOf, percentOff, rowsOf, toneOf, toneWords } from './figures';
+import { kindOf, rowsOf } from './figures';
 import { columns, moreChoices, moreNumbers, type NumberEntry } from './reading-entries';
 
 type On = Reading['on'];

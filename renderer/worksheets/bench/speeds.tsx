@@ -4,11 +4,10 @@ import TableBody from '@mui/material/TableBody';
 import TableCell from '@mui/material/TableCell';
 import TableHead from '@mui/material/TableHead';
 import TableRow from '@mui/material/TableRow';
-import type { BenchReport, Reading, SpeedCandidate } from '../../../core';
+import { placeWords, type BenchReport, type Reading, type SpeedCandidate } from '../../../core';
 import { Section } from '../../parts/section';
 import { useUnits } from '../../parts/unit-preferences';
 import { format } from '../../units';
-import { placeWords } from './figures';
 
 const by: Record<SpeedCandidate['by'], string> = { film: 'film', hertz: 'hertz', written: 'as written', volts: 'volts' };
 /** So many of a reading's candidates are shown. */

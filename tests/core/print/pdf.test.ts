@@ -136,6 +136,15 @@ describe.each(cases)('%s', (_, design, change, results = resultsFor(design)) => 
   });
 });
 
+it('the bench record begins a page, and what stands before it is not drawn overleaf', async () => {
+  const notes = 'Keep the first coil for comparison.';
+  const pages = await readPdf(printed({ ...designWith({}), notes }));
+  const starts = pages.map(({ words }) => words[0].words);
+  expect(starts.filter((first) => first === 'Bench record')).toHaveLength(1);
+  const text = pages.map(({ words }) => words.map((w) => w.words).join(' '));
+  expect(text.findIndex((page) => page.includes('Notes'))).toBe(text.findIndex((page) => page.includes(notes)));
+});
+
 it('the same design, paper, name and day give the same bytes', () => {
   const [once, again] = [printed(designWith({})), printed(designWith({}))];
   expect(Buffer.from(once).equals(Buffer.from(again))).toBe(true);
