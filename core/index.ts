@@ -20,6 +20,7 @@ export type { CurvePoint, MatchPoint, Rated, Results } from './chain/results';
 export { createSolver, solve } from './chain/solve';
 export { workingOf, workingsOf } from './chain/workings';
 export { solveSummary } from './chain/summary';
+export { wordInstead } from './chain/instead';
 export { fieldProbe, fluxLinesOf, netlistOf } from './chain/exports';
 export { DesignError } from './problem';
 export { grades as magnetGrades } from './magnets/grades';

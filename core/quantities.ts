@@ -33,6 +33,8 @@ export type UnitKind =
   | 'fluxPerLength'
   | 'thermalConductance'
   | 'duration'
+  | 'time'
+  | 'heatCapacity'
   | 'price'
   | 'word';
 
@@ -286,6 +288,28 @@ export const stageQuantities = {
   ),
   'stages.demands.ratedOpenVolts': q('Open volts at rated wind', 'voltage', 'DC, nothing connected: the wheel run away', 'V_o'),
   'stages.demands.lightVolts': q('Open volts at the mean wind', 'voltage', 'DC, nothing connected: the wheel run away', 'V_m'),
+  'stages.start.wind': q('Start-up wind', 'windSpeed', 'Least wind that turns the wheel from standstill against its bearings', 'v_s'),
+  'stages.gust.rpm': q('Speed in the greatest gust', 'rpm', 'Where wheel and loaded generator settle in a gust that lasts', 'n_g'),
+  'stages.gust.coilTemperature': q(
+    'Coil temperature in the gust',
+    'temperature',
+    'Where the coils would settle in a gust that lasts',
+    'T_g',
+  ),
+  'stages.gust.seconds': q(
+    'Time to the limit in the gust',
+    'time',
+    'From the rated point, the load connected, until the coils reach their limit',
+    't_g',
+  ),
+  'stages.braking.stopsTo': q('Shorting stops it up to', 'windSpeed', 'Greatest wind in which a wheel that runs free is stopped', 'v_b'),
+  'stages.braking.amps': q('Shorted amps', 'current', 'RMS in each phase, shorted at rated speed', 'I_sc'),
+  'stages.braking.seconds': q(
+    'Time to the limit, shorted',
+    'time',
+    'Turning on at rated speed with its terminals shorted, all heat kept in the metal',
+    't_sc',
+  ),
   'stages.demands.greatestWatts': q('Greatest watts', 'power', 'Into the load in any wind up to the rated one', 'P_most'),
 } satisfies Record<string, Quantity>;
 

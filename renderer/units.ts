@@ -134,6 +134,8 @@ const kinds: Record<UnitKind, Kind> = {
   fluxPerLength: only('mWb/m', { 'mWb/m': { factor: 1e-3 } }),
   thermalConductance: only('W/K', { 'W/K': { factor: 1 } }),
   duration: only('h', { h: { factor: 3600 } }),
+  time: only('s', { s: { factor: 1 }, min: { factor: 60 }, h: { factor: 3600 } }, ['s', 'min', 'h']),
+  heatCapacity: only('J/K', { 'J/K': { factor: 1 } }),
   price: only('', { '': { factor: 1 } }),
   word: only('', { '': { factor: 1 } }),
 };
@@ -185,12 +187,6 @@ export function format(value: number | null | undefined, kind: UnitKind, prefere
   const { text, unit } = shown(value, kind, preferences, significant);
   return unit === '' || text === '–' ? text : unit === '°' ? `${text}${unit}` : `${text} ${unit}`;
 }
-
-/** How drawings write lengths, without the unit: a tenth of a millimetre, or a thousandth of an inch. */
-export const bareLength =
-  ({ length }: UnitPreferences) =>
-  (metres: number): string =>
-    String(Number(fromSi(metres, factorOf('length', length)).toFixed(length === 'in' ? 3 : 1))).replace('-', '−');
 
 /** A difference in the user's unit, signed; an offset between two temperature scales does not count. */
 export function formatDifference(difference: number, kind: UnitKind, preferences: UnitPreferences): string {

@@ -1,5 +1,4 @@
 import type { Bridge, DcSide, Source, SteadyState } from '../rectifier/steady-state';
-import { HOTTEST } from '../heat/cooling';
 import type { CurvePoint } from './results';
 
 /** The machine with its rectifier, cable and cooling, ready to be turned at any speed into any DC side. */
@@ -17,7 +16,12 @@ export interface Plant {
   /** Temperature at which a loss in the coils settles. [W, rad/s → °C] */
   settle: (loss: number, speed: number) => number;
   airTemperature: number;
+  /** Melting point of the winding's metal: no coil settles above. [°C] */
+  melts: number;
 }
+
+/** Whether a temperature found is no balance but where the metal melts. [°C] */
+export const runsAway = ({ melts }: Plant, coilTemperature: number): boolean => coilTemperature > melts - 1;
 
 /** One electrical answer: the steady state and the load's own share of the DC side. */
 export interface Electrical {
@@ -29,7 +33,7 @@ export interface Electrical {
 export const SETTLED = 0.3;
 const MOST_ROUNDS = 25;
 /** Change, per kelvin, of what a temperature lacks to the one its losses lead to; −1 where losses do not care, flatter where hot copper loses more. */
-const INDIFFERENT = -1;
+export const INDIFFERENT = -1;
 export const FLATTEST = -0.3;
 
 /** What is expected at a speed, and what was found there. */
@@ -53,7 +57,7 @@ export function operatingPoint(
   guess: Settling = { temperature: plant.airTemperature, slope: INDIFFERENT },
 ): { point: CurvePoint; state: SteadyState; settling: Settling } {
   const eddy = plant.eddyLoss(speed);
-  const sane = (temperature: number) => Math.min(HOTTEST, Math.max(plant.airTemperature, temperature));
+  const sane = (temperature: number) => Math.min(plant.melts, Math.max(plant.airTemperature, temperature));
   let temperature = sane(guess.temperature);
   let { slope } = guess;
   let before: { temperature: number; lack: number } | undefined;

@@ -50,8 +50,9 @@ export function plantOf(design: PlantEntries, field: FieldResult, winding: Windi
     dcCableResistance: cable.dc,
     eddyLoss: (speed) => eddy * speed ** 2,
     bearingLoss: (speed) => drag * speed,
-    settle: (loss, speed) => settledTemperature(loss, air, cooling, speed),
+    settle: (loss, speed) => settledTemperature(loss, air, cooling, speed, METALS[metal].meltingPoint),
     airTemperature: air,
+    melts: METALS[metal].meltingPoint,
   };
 }
 

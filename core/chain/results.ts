@@ -1,3 +1,4 @@
+import type { Braking } from '../controller/braking';
 import type { Demands } from '../controller/check';
 import type { ControllerVerdict } from '../controller/stage';
 import type { EmfResult } from '../emf/stage';
@@ -6,6 +7,7 @@ import type { MagnetsResult } from '../magnets/stage';
 import type { Caution } from '../problem';
 import type { WindingResult } from '../winding/stage';
 import type { WireResult } from '../wire/stage';
+import type { Gust } from './gust';
 
 /** The generator at one shaft speed, coil temperature settled. */
 export interface CurvePoint {
@@ -39,7 +41,10 @@ export interface Rated {
   dcWatts: number;
   /** A/m² in the metal of one turn. */
   currentDensity: number;
+  /** The metal's melting point where it runs away. */
   coilTemperature: number;
+  /** The coils settle at no temperature: thermal runaway. */
+  runsAway: boolean;
   limitTemperature: number;
 }
 
@@ -85,5 +90,9 @@ export interface Results {
     emf: EmfResult;
     rated: CurvePoint;
     demands: OpenDemands;
+    gust: Gust;
+    braking?: Braking;
+    /** Least wind that starts the wheel from standstill, null when none does. [m/s] */
+    start: { wind: number | null };
   };
 }

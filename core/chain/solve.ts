@@ -1,5 +1,6 @@
 import { chargeCautions } from '../charging/battery';
 import { shockCautions } from '../controller/shock';
+import { brakeCautions } from '../controller/braking';
 import { controllerCautions } from '../controller/cautions';
 import { controllerCheck } from '../controller/check';
 import type { Design } from '../design/schema';
@@ -7,7 +8,6 @@ import { emfFromShape, inductanceShape, linkageShape } from '../emf/stage';
 import { bodyStack } from '../field/images';
 import { gapLength } from '../field/gap';
 import { fieldStage } from '../field/stage';
-import { HOTTEST } from '../heat/cooling';
 import { coilLimit } from '../heat/limits';
 import { magnetsStage } from '../magnets/stage';
 import { winterShare } from '../magnets/remanence';
@@ -23,8 +23,10 @@ import { wireStage } from '../wire/stage';
 import { temperatureFactor } from '../wire/resistance';
 import { brakingOf } from './brake';
 import { loadCurve } from './curve';
+import { gustOf, windingCapacity } from './gust';
 import { matchAt, matchCurve, pointAt, topWind } from './matching';
-import { plantOf } from './plant';
+import { coolingOf, plantOf } from './plant';
+import { runsAway, type Plant } from './operating-point';
 import { loadCutIn, responderOf } from './responder';
 import type { MatchPoint, Results } from './results';
 import { shortedMagnets } from './shorted-magnets';
@@ -91,6 +93,18 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
       })
     : [];
   const limit = coilLimit(wireEntries.thermalClass, surroundings.formerLimit);
+  const atRated = {
+    speed: (ratedMatch.rpm * 2 * Math.PI) / 60,
+    coilTemperature: ratedPoint.coilTemperature,
+    limit: limit.temperature,
+  };
+  const braking = brakingOf(plant, wheel, emf, wire, wireEntries.metal, { ...atRated, gustWind: site.gustWind });
+  const gust = gustOf(plant, wheel, loaded, (of) => responderOf(of, load, controller, wheel), {
+    ...atRated,
+    wind: site.gustWind,
+    cooling: coolingOf(design, placed),
+    capacity: windingCapacity(wireEntries.metal, wire, placed, winding.turns),
+  });
   const lineRms = (emf.lineRmsPer1000rpm * 60) / (2 * Math.PI * 1000);
   const cautions: Caution[] = [
     ...magnet.cautions,
@@ -100,8 +114,8 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
     ...emf.cautions,
     ...wheel.cautions,
     ...siteCautions(site),
-    ...heatCautions(ratedPoint.coilTemperature, limit),
-    ...runawayCautions(match),
+    ...heatCautions(plant, ratedPoint.coilTemperature, limit),
+    ...runawayCautions(plant, match),
     ...cableCautions(cable, ratedPoint.cableLoss, ratedPoint.dcWatts),
     ...(load.kind === 'battery' ? chargeCautions(load, ratedPoint.dcAmps) : []),
     ...controllerCautions(verdicts),
@@ -116,12 +130,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
         ]
       : []),
     ...shockCautions(lineRms, dcPeak, runaway(site.gustWind)),
-    ...brakingOf(plant, wheel, emf, wire, wireEntries.metal, {
-      speed: (ratedMatch.rpm * 2 * Math.PI) / 60,
-      coilTemperature: ratedPoint.coilTemperature,
-      limit: limit.temperature,
-      gustWind: site.gustWind,
-    }),
+    ...(braking ? brakeCautions(braking) : []),
     ...shortedMagnets(design, plant, emf, field, magnet, runaway(site.gustWind)),
   ];
 
@@ -161,6 +170,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
       dcWatts: ratedPoint.dcWatts,
       currentDensity: ratedPoint.phaseAmps / winding.parallelPaths / wire.metalSection,
       coilTemperature: ratedPoint.coilTemperature,
+      runsAway: runsAway(plant, ratedPoint.coilTemperature),
       limitTemperature: limit.temperature,
     },
     year: {
@@ -172,7 +182,18 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
     },
     controller: verdicts,
     cautions: byDanger(cautions),
-    stages: { magnets: magnet, field, winding: placed, wire, emf, rated: ratedPoint, demands },
+    stages: {
+      magnets: magnet,
+      field,
+      winding: placed,
+      wire,
+      emf,
+      rated: ratedPoint,
+      demands,
+      gust,
+      ...(braking && { braking }),
+      start: { wind: wheel.startWind },
+    },
   };
 }
 
@@ -182,8 +203,8 @@ export function createSolver(): (design: Design) => Results {
   return (design) => solve(design, cache);
 }
 
-function heatCautions(temperature: number, limit: { temperature: number; where: string }): Caution[] {
-  if (temperature <= limit.temperature) return [];
+function heatCautions(plant: Plant, temperature: number, limit: { temperature: number; where: string }): Caution[] {
+  if (temperature <= limit.temperature || runsAway(plant, temperature)) return [];
   return [
     {
       severity: 'danger',
@@ -193,14 +214,14 @@ function heatCautions(temperature: number, limit: { temperature: number; where: 
   ];
 }
 
-function runawayCautions(match: readonly MatchPoint[]): Caution[] {
-  const first = match.find(({ coilTemperature }) => coilTemperature > 0.99 * HOTTEST);
+function runawayCautions(plant: Plant, match: readonly MatchPoint[]): Caution[] {
+  const first = match.find(({ coilTemperature }) => runsAway(plant, coilTemperature));
   if (!first) return [];
   return [
     {
       severity: 'danger',
       where: 'winding.wire.conductorDiameter',
-      message: `From ${first.wind.toFixed(1)} m/s on the coils settle nowhere below ${HOTTEST} °C: thermal runaway, they burn out. The curves beyond are worked out at ${HOTTEST} °C.`,
+      message: `From ${first.wind.toFixed(1)} m/s on the coils’ temperature runs away: no temperature below the melting point of the wire, ${plant.melts.toFixed(0)} °C, carries off what is lost in them. They burn out long before; the curves beyond are worked out at the melting point.`,
     },
   ];
 }

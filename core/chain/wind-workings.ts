@@ -7,7 +7,7 @@ import { found, type Given, type Working } from '../working';
 import type { Plant } from './operating-point';
 import type { Results } from './results';
 
-const WHEEL_SOURCE = 'P = ½ρAv³Cp(ωR/v); equilibrium of two torques.';
+export const WHEEL_SOURCE = 'P = ½ρAv³Cp(ωR/v); equilibrium of two torques.';
 const RPM = (2 * Math.PI) / 60;
 
 /** What the wind makes of wheel and generator together. Source of each beside it. */
@@ -28,7 +28,7 @@ export function windWorkings(given: Given, design: Design, plant: Plant, turbine
 }
 
 /** Power the wheel takes from a wind, at a shaft speed. */
-function wheelTakes({ entry }: Given, { wheel }: TurbineResult, wind: Term, speed: number): Formula {
+export function wheelTakes({ entry }: Given, { wheel }: TurbineResult, wind: Term, speed: number): Formula {
   const ratio = (speed * wheel.radius) / wind.value;
   const coefficient = found(
     'C_p',

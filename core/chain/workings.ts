@@ -10,6 +10,7 @@ import { windingWorkings } from '../winding/workings';
 import { wireWorkings } from '../wire/workings';
 import { givenBy, type Working } from '../working';
 import { electricalWorkings } from './electrical-workings';
+import { enduranceWorkings } from './endurance-workings';
 import { lossWorkings } from './loss-workings';
 import { SETTLED } from './operating-point';
 import { coolingOf, plantOf } from './plant';
@@ -32,6 +33,7 @@ export function workingsOf(design: Design, results: Results): WorkingGroup[] {
   const warming = {
     speed: (rated.rpm * 2 * Math.PI) / 60,
     coilTemperature: rated.coilTemperature,
+    runsAway: rated.runsAway,
     airTemperature: surroundings.airTemperature,
     settledTo: SETTLED,
   };
@@ -46,6 +48,7 @@ export function workingsOf(design: Design, results: Results): WorkingGroup[] {
     },
     { title: 'Heat', workings: heatWorkings(given, coolingOf(design, stages.winding), warming) },
     { title: 'Wind', workings: windWorkings(given, design, plant, turbine, results) },
+    { title: 'Start, gust and brake', workings: enduranceWorkings(given, design, plant, turbine, results) },
     {
       title: 'Open circuit and greatest power',
       workings: demandWorkings(given, {

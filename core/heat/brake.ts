@@ -46,23 +46,3 @@ export function shortedSeconds(winding: ShortedWinding, speed: number, heatCapac
   const balance = { lossAt: (t: number) => shortedLoss(winding, speed, t), conductance: () => 0, airTemperature: from };
   return secondsToReach(balance, heatCapacity, from, to) ?? 0;
 }
-
-/**
- * Seconds until copper that keeps all its heat reaches its limit, at constant current.
- *
- * @param loss          At the start, P₀. [W]
- * @param heatCapacity  Of the metal, C. [J/K]
- * @param from          T₀. [°C]
- * @param to            T₁, more than `from`. [°C]
- * @param coefficient   Of resistance at `from`, α: the loss grows with it. [1/K]
- * @returns             Time. [s]
- *
- *   C dT/dt = P₀ [1 + α (T − T₀)]  →  t = C/(α P₀) · ln[1 + α (T₁ − T₀)]
- *
- * Omits     heat into resin and air, which gives more time.
- * Source    closed form, as in the adiabatic rule of IEC 60364-4-43 for cables.
- * Checked   tests/core/heat/brake.test.ts, tests/reference/heat.test.ts
- */
-export function adiabaticSeconds(loss: number, heatCapacity: number, from: number, to: number, coefficient: number): number {
-  return (heatCapacity / (coefficient * loss)) * Math.log1p(coefficient * (to - from));
-}

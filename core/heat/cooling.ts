@@ -53,9 +53,6 @@ export function coolingConductance(cooling: Cooling, speed: number, temperature:
   return area / (1 / film + skinResistance);
 }
 
-/** Past this no covering is left and copper is no winding any more; a machine that would settle higher burns out. [°C] */
-export const HOTTEST = 400;
-
 /**
  * Temperature at which a steady loss settles.
  *
@@ -63,12 +60,13 @@ export const HOTTEST = 400;
  * @param air      [°C]
  * @param cooling  Geometry. [m², m]
  * @param speed    Of the shaft. [rad/s]
- * @returns        Copper temperature, `HOTTEST` for one that would settle there or above. [°C]
+ * @param melts    Melting point of the metal. [°C]
+ * @returns        Metal's temperature, `melts` for one that would settle at no temperature below it. [°C]
  *
  * Source    loss = conductance · rise.
  * Checked   tests/core/heat/cooling.test.ts
  */
-export function settledTemperature(loss: number, air: number, cooling: Cooling, speed: number): number {
+export function settledTemperature(loss: number, air: number, cooling: Cooling, speed: number, melts: number): number {
   const surplus = (temperature: number) => coolingConductance(cooling, speed, temperature, air) * (temperature - air) - loss;
-  return loss <= 0 ? air : surplus(HOTTEST) <= 0 ? HOTTEST : crossing(surplus, air, HOTTEST);
+  return loss <= 0 ? air : surplus(melts) <= 0 ? melts : crossing(surplus, air, melts);
 }

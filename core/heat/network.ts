@@ -1,9 +1,5 @@
-import { crossing } from '../numeric/crossing';
 import { gaussLegendre } from '../numeric/integrate';
 import { METALS } from '../constants';
-import { HOTTEST } from './cooling';
-
-const STEP = 10; // K
 
 /** Heat made and heat carried away, both at a temperature of the copper. */
 export interface HeatBalance {
@@ -18,25 +14,6 @@ const surplusOf =
   ({ lossAt, conductance, airTemperature }: HeatBalance) =>
   (temperature: number) =>
     lossAt(temperature) - conductance(temperature) * (temperature - airTemperature);
-
-/**
- * Temperature at which the copper settles when its loss changes with its own temperature: the lowest balance, which is where it comes to from cold.
- *
- * @param balance  Loss and conductance over temperature. [W, W/K, °C]
- * @returns        Temperature [°C], and whether it is a run-away: no balance below `HOTTEST`, each kelvin brings more loss than it carries away.
- *
- * Valid     balances further apart than 10 K.
- * Source    loss = conductance · rise.
- * Checked   tests/core/heat/network.test.ts
- */
-export function heatBalance(balance: HeatBalance): { temperature: number; runaway: boolean } {
-  const surplus = surplusOf(balance);
-  for (let low = balance.airTemperature; low < HOTTEST; low += STEP) {
-    const high = Math.min(low + STEP, HOTTEST);
-    if (surplus(high) <= 0) return { temperature: crossing((t) => -surplus(t), low, high), runaway: false };
-  }
-  return { temperature: HOTTEST, runaway: true };
-}
 
 /** Unfilled polyester or epoxy resin. Density [kg/m³], specific heat [J/(kg·K)]. Handbook ranges 1100–1250, 1000–1200 (from memory). */
 const RESIN = { density: 1200, specificHeat: 1100 };

@@ -1,29 +1,30 @@
 import { least, minus, over, plus } from '../formula';
 import { written } from '../notation';
 import { found, type Given, type Working } from '../working';
-import { coolingConductance, HOTTEST, type Cooling } from './cooling';
+import { coolingConductance, type Cooling } from './cooling';
 
 /** The coils at the rated point. [rad/s, °C] */
 export interface Warming {
   speed: number;
   coilTemperature: number;
   airTemperature: number;
+  /** No temperature at which the metal is still solid is a balance. */
+  runsAway: boolean;
   /** By how much the loop over losses and temperature may be out. [K] */
   settledTo: number;
 }
 
 /** How the coils' temperature and its limit come about. Source of each beside it. */
 export function heatWorkings({ entry, result }: Given, cooling: Cooling, warming: Warming): Working[] {
-  const { coilTemperature, airTemperature, speed, settledTo } = warming;
+  const { coilTemperature, airTemperature, speed, settledTo, runsAway: ranAway } = warming;
   const conductance = coolingConductance(cooling, speed, coilTemperature, airTemperature);
   const rise = coilTemperature - airTemperature;
-  const ranAway = coilTemperature > 0.99 * HOTTEST;
   return [
     {
       result: 'rated.coilTemperature',
       law: written('G = { A_f / { 1 / h } + { s / λ_s } } , h = ∛ ( h_still^3 + h_stirred^3 )'),
       method: ranAway
-        ? `No temperature below ${HOTTEST} °C carries the heat away: thermal runaway.`
+        ? 'No temperature at which the metal is still solid carries the heat away: thermal runaway.'
         : 'Tried again and again, the copper’s loss with its temperature, until what is lost and what is carried away agree.',
       check: {
         says: 'The rise over the air is the heat over what both faces carry away for each kelvin.',

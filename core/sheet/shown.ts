@@ -36,6 +36,8 @@ const units: Record<Exclude<UnitKind, 'price' | 'word'>, [text: string, si: numb
   fluxPerLength: ['mWb/m', 1e-3],
   thermalConductance: ['W/K', 1],
   duration: ['h', 3600],
+  time: ['s', 1],
+  heatCapacity: ['J/K', 1],
 };
 
 /** A quantity as it is written in the report: four figures and its unit, which an engineer's reckoner takes as it stands. SI in, text out. */

@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import type { Results } from '../../core';
+import { wordInstead, type Results } from '../../core';
 import { valueAt } from '../path';
 import { formatDifference, shown } from '../units';
 import { quantityAt } from '../words';
@@ -24,7 +24,8 @@ export function ResultList({ paths, results, baseline, onOpen }: Props) {
     const { unit: kind } = quantityAt(path);
     const moved = movement(value, baseline && (valueAt(baseline, path) as number | null));
     const difference = moved === null ? '' : formatDifference(moved, kind, units);
-    return [{ path, difference, ...shown(value, kind, units) }];
+    const word = wordInstead(path, results);
+    return [{ path, difference: word ? '' : difference, ...(word ? { text: word, unit: '' } : shown(value, kind, units)) }];
   });
   return (
     <ul className="result-list">

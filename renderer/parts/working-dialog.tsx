@@ -6,7 +6,7 @@ import DialogContent from '@mui/material/DialogContent';
 import DialogTitle from '@mui/material/DialogTitle';
 import Link from '@mui/material/Link';
 import { useState, type ReactNode } from 'react';
-import { entryQuantities, workingLines, type Results, type Term, type Working } from '../../core';
+import { entryQuantities, wordInstead, workingLines, type Results, type Term, type Working } from '../../core';
 import { valueAt } from '../path';
 import { format } from '../units';
 import { quantityAt } from '../words';
@@ -32,6 +32,7 @@ export function WorkingDialog({ working, results, onClose, onGo, onOpen }: Props
   const [trail, setTrail] = useState<string[]>([]);
   const quantity = quantityAt(working.result);
   const value = valueAt(results, working.result);
+  const word = wordInstead(working.result, results);
   const { law, symbols, numbers, check, terms } = workingLines(working, (shown, unit) => format(shown, unit, units));
   const follow = (path: string) => {
     if (isEntry(path)) return onGo(path);
@@ -47,7 +48,7 @@ export function WorkingDialog({ working, results, onClose, onGo, onOpen }: Props
     <Dialog open onClose={onClose} maxWidth="md" fullWidth aria-labelledby="working-title">
       <DialogTitle id="working-title" sx={{ fontSize: 16, pb: 1 }}>
         {quantity.label}
-        {(typeof value === 'number' || value === null) && ` = ${format(value, quantity.unit, units)}`}
+        {(typeof value === 'number' || value === null) && (word ? `: ${word}` : ` = ${format(value, quantity.unit, units)}`)}
         {typeof value === 'boolean' && `: ${value ? 'yes' : 'no'}`}
       </DialogTitle>
       <DialogContent>

@@ -1,6 +1,6 @@
 import Button from '@mui/material/Button';
 import { memo, type ReactNode } from 'react';
-import type { Results } from '../../core';
+import { wordInstead, type Results } from '../../core';
 import { movement } from '../parts/result-list';
 import { useUnits } from '../parts/unit-preferences';
 import { valueAt } from '../path';
@@ -54,8 +54,9 @@ function Headline({ path, label, results }: { path: (typeof numbers)[number]['pa
   const units = useUnits();
   const kind = quantityAt(path).unit;
   const value = results && (valueAt(results, path) as number | null);
-  const { text, unit } = shown(value, kind, units, 3);
-  const moved = baseline && movement(value, valueAt(baseline, path) as number | null);
+  const word = results && wordInstead(path, results);
+  const { text, unit } = word ? { text: word, unit: '' } : shown(value, kind, units, 3);
+  const moved = !word && baseline && movement(value, valueAt(baseline, path) as number | null);
   const limit = path === 'rated.coilTemperature' ? results?.rated.limitTemperature : undefined;
   const over = limit !== undefined && value !== null && value > limit;
   return (
@@ -64,7 +65,7 @@ function Headline({ path, label, results }: { path: (typeof numbers)[number]['pa
       text={text}
       unit={unit}
       tone={over ? 'bad' : undefined}
-      moved={moved === null ? undefined : formatDifference(moved, kind, units)}
+      moved={typeof moved === 'number' ? formatDifference(moved, kind, units) : undefined}
       below={limit === undefined ? undefined : `limit ${format(limit, 'temperature', units)}`}
       onClick={results ? openWorking[path] : undefined}
     />

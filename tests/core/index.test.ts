@@ -79,6 +79,7 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'turbineStage',
     'usualTolerances',
     'windingSheet',
+    'wordInstead',
     'workingLines',
     'workingOf',
     'workingsOf',

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { METALS } from '../../core/constants';
 import { airAt } from '../../core/heat/air';
-import { adiabaticSeconds } from '../../core/heat/brake';
+import { secondsToReach } from '../../core/heat/network';
 import { naturalConvection, radiation, stirredConvection } from '../../core/heat/convection';
 
 // Sources and tolerances: heat.source.md.
@@ -61,8 +61,7 @@ test.each([
   // One metre of 1 mm² with k amperes for one second.
   const { resistivity, temperatureCoefficient, density, specificHeat } = METALS.copper;
   const section = 1e-6;
-  const resistance = (resistivity * (1 + temperatureCoefficient * (from - 20))) / section;
-  const perKelvin = temperatureCoefficient / (1 + temperatureCoefficient * (from - 20));
-  const seconds = adiabaticSeconds(k ** 2 * resistance, density * section * specificHeat, from, to, perKelvin);
+  const lossAt = (t: number) => (k ** 2 * resistivity * (1 + temperatureCoefficient * (t - 20))) / section;
+  const seconds = secondsToReach({ lossAt, conductance: () => 0, airTemperature: from }, density * section * specificHeat, from, to)!;
   expect(Math.abs(Math.sqrt(seconds) - 1)).toBeLessThan(0.01);
 });

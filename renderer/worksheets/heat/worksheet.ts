@@ -13,6 +13,10 @@ export const heat: Worksheet = {
   results: [
     'rated.coilTemperature',
     'rated.limitTemperature',
+    'stages.gust.coilTemperature',
+    'stages.gust.seconds',
+    'stages.braking.seconds',
+    'stages.braking.amps',
     'rated.currentDensity',
     'coils.phaseResistance',
     'stages.rated.phaseAmps',

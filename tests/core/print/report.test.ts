@@ -104,6 +104,8 @@ const SI: Record<string, number> = {
   '°': Math.PI / 180,
   mWb: 1e-3,
   h: 3600,
+  s: 1,
+  'J/K': 1,
 };
 
 const valueAt = (root: unknown, path: string) =>

@@ -116,6 +116,7 @@ export function resultsFor(design: Design): Results {
       dcWatts: 672,
       currentDensity: 7.9e6,
       coilTemperature: 88,
+      runsAway: false,
       limitTemperature: 110,
     },
     year: { energy: 3e9 },
@@ -212,6 +213,8 @@ export function resultsFor(design: Design): Results {
         shaftWatts: 842.4,
         coilTemperature: 88,
       },
+      gust: { rpm: 900, coilTemperature: 180, runsAway: false, shaftWatts: 2900, heat: 700, mostHeat: 700, seconds: 240 },
+      start: { wind: 1.2 },
       demands: { gustVolts: 131, ratedOpenVolts: 62, lightVolts: 29, greatestWatts: 672 },
     },
   };
