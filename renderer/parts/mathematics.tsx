@@ -36,7 +36,8 @@ function mathMl(notation: Notation, key: number): ReactNode {
         : createElement('msub', { key }, base, createElement('mtext', { key: 1 }, below));
     }
     case 'upright':
-      return createElement('mtext', { key }, notation.text);
+      // MathML takes `mtext` for a space, and gives a sign beside it none of its own.
+      return createElement('mn', { key }, notation.text);
     case 'sign':
       return createElement('mo', { key, ...(between.test(notation.text) ? { form: 'infix' } : { stretchy: 'false' }) }, notation.text);
     case 'row':

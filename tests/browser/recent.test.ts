@@ -13,6 +13,13 @@ const { app, entry, goTo, settled, openDemo } = drivenApp((page) =>
 const file = async () => (await app.page.evaluateHandle(() => navigator.storage.getDirectory())).evaluateHandle((root) => root);
 const inFile = async () => (await file()).evaluate(async (root) => (await (await root.getFileHandle('hill.gapwright')).getFile()).text());
 
+const write = async (text: string) =>
+  (await file()).evaluate(async (root, content) => {
+    const stream = await (await root.getFileHandle('hill.gapwright')).createWritable();
+    await stream.write(content);
+    await stream.close();
+  }, text);
+
 async function openRecent(): Promise<void> {
   await app.page.keyboard.press('Alt+R');
   await app.page.getByRole('dialog').getByRole('button', { name: 'Hill cabin' }).click();
@@ -25,14 +32,7 @@ test('a recent design is opened from its file as it is now and saved back there;
   await goTo('Coils');
   await app.page.keyboard.press('Control+S');
   await app.page.getByText('Saved hill.gapwright').waitFor();
-  const changed = (await inFile()).replace('"turns": 30', '"turns": 37');
-  await (
-    await file()
-  ).evaluate(async (root, text) => {
-    const stream = await (await root.getFileHandle('hill.gapwright')).createWritable();
-    await stream.write(text);
-    await stream.close();
-  }, changed);
+  await write((await inFile()).replace('"turns": 30', '"turns": 37'));
   await app.page.waitForTimeout(300); // the settings are on their way
   await app.page.reload();
   await settled();
@@ -53,5 +53,25 @@ test('a recent design is opened from its file as it is now and saved back there;
   await app.page.getByText('hill.gapwright is not opened from its file.').waitFor();
   await goTo('Coils');
   expect(await entry('Turns').inputValue()).toBe('38');
+  expect(app.complaints).toEqual([]);
+});
+
+test('a file that another program has changed is told on coming back, and not replaced without asking', async () => {
+  await openDemo(/cabin/i);
+  await app.page.keyboard.press('Control+S');
+  await app.page.getByText('Saved hill.gapwright').waitFor();
+  const theirs = (await inFile()).replace('"turns": 30', '"turns": 37');
+  await write(theirs);
+  await app.page.evaluate(() => window.dispatchEvent(new Event('focus')));
+  await app.page.getByText('hill.gapwright was changed by another program since it was opened or saved here.').waitFor();
+  let answer = false;
+  app.page.on('dialog', (dialog) => void (answer ? dialog.accept() : dialog.dismiss()));
+  await app.page.keyboard.press('Control+S');
+  await app.page.getByText('hill.gapwright was changed by another program and is left as it is.').waitFor();
+  expect(await inFile()).toBe(theirs);
+  answer = true;
+  await app.page.keyboard.press('Control+S');
+  await app.page.getByText('Saved hill.gapwright').waitFor();
+  expect(await inFile()).toContain('"turns": 30');
   expect(app.complaints).toEqual([]);
 });
