@@ -11,6 +11,7 @@ import { wireSection } from '../wire/section';
 import { readingSection } from './readings';
 import { searchSection } from './search';
 import { reelSection } from './shelf';
+import { tolerancesSection } from './tolerances';
 import { workshopSection } from './workshop';
 
 /** The one definition of a design file: types, messages and the published JSON Schema come from it. */
@@ -31,6 +32,7 @@ export const designSchema = z.strictObject({
   site: siteSection,
   shelf: z.array(reelSection).max(200).optional(),
   search: searchSection.optional(),
+  tolerances: tolerancesSection.optional(),
   bench: z.array(readingSection).max(1000).optional(),
   workshop: workshopSection.optional(),
 });

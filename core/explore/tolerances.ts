@@ -1,17 +1,9 @@
 import type { Design } from '../design/schema';
+import { toleranceRanges } from '../design/tolerance-ranges';
 import type { Random } from '../numeric/random';
 import type { UnitKind } from '../quantities';
 
-export type ToleranceId =
-  | 'gap'
-  | 'runOut'
-  | 'remanence'
-  | 'magnetPlace'
-  | 'turns'
-  | 'wire'
-  | 'airTemperature'
-  | 'magnetTemperature'
-  | 'wind';
+export type ToleranceId = keyof typeof toleranceRanges;
 
 /** How roughly a workshop builds: the greatest departure of each kind, 19 times in 20 within it, or always where it is even. */
 export type Tolerances = Record<ToleranceId, number>;
@@ -23,7 +15,6 @@ export interface Tolerance {
   id: ToleranceId;
   label: string;
   unit: UnitKind;
-  /** What a careful amateur reaches. Common practice, no source, but where one is named. */
   usual: number;
   most: number;
   /** How departures lie: as a bell about 0 with its 95 % at the limit, evenly from −limit to limit, or evenly from 0 to it. */
@@ -36,16 +27,13 @@ export interface Tolerance {
 /** Of a bell whose 95 % lie within a limit, the limit in standard deviations. */
 export const BELL_LIMIT = 1.959964;
 
-/**
- * The registry of tolerances. Wire: IEC 60317-0-1 allows the conductor ± 1 % from 0.3 mm up (from memory).
- */
+/** The registry of tolerances. */
 export const tolerances: readonly Tolerance[] = [
   {
     id: 'gap',
     label: 'Gap between magnet faces',
     unit: 'length',
-    usual: 0.5e-3,
-    most: 5e-3,
+    ...toleranceRanges.gap,
     law: 'bell',
     each: 'machine',
     meaning: 'Spacers, thickness of the winding, magnets not quite flush',
@@ -54,8 +42,7 @@ export const tolerances: readonly Tolerance[] = [
     id: 'runOut',
     label: 'Run-out of the discs',
     unit: 'length',
-    usual: 0.5e-3,
-    most: 5e-3,
+    ...toleranceRanges.runOut,
     law: 'upward',
     each: 'machine',
     meaning: 'How far the gap opens and closes about its mean as the discs turn',
@@ -64,8 +51,7 @@ export const tolerances: readonly Tolerance[] = [
     id: 'remanence',
     label: 'Remanence of the magnets',
     unit: 'percent',
-    usual: 0.03,
-    most: 0.2,
+    ...toleranceRanges.remanence,
     law: 'bell',
     each: 'machine',
     meaning: 'Of the whole lot: half the range a grade is sold in',
@@ -74,8 +60,7 @@ export const tolerances: readonly Tolerance[] = [
     id: 'magnetPlace',
     label: 'Place of each magnet',
     unit: 'length',
-    usual: 1e-3,
-    most: 10e-3,
+    ...toleranceRanges.magnetPlace,
     law: 'bell',
     each: 'magnet',
     meaning: 'Along the pitch circle, each by itself',
@@ -84,8 +69,7 @@ export const tolerances: readonly Tolerance[] = [
     id: 'turns',
     label: 'Turns miscounted',
     unit: 'count',
-    usual: 1,
-    most: 20,
+    ...toleranceRanges.turns,
     law: 'bell',
     each: 'coil',
     meaning: 'In each coil by itself, whole turns',
@@ -94,8 +78,7 @@ export const tolerances: readonly Tolerance[] = [
     id: 'wire',
     label: 'Wire diameter',
     unit: 'percent',
-    usual: 0.01,
-    most: 0.1,
+    ...toleranceRanges.wire,
     law: 'even',
     each: 'machine',
     meaning: 'Of the bare conductor: IEC 60317-0-1 allows 1 %',
@@ -104,8 +87,7 @@ export const tolerances: readonly Tolerance[] = [
     id: 'airTemperature',
     label: 'Air temperature',
     unit: 'temperatureDifference',
-    usual: 10,
-    most: 50,
+    ...toleranceRanges.airTemperature,
     law: 'bell',
     each: 'machine',
     meaning: 'About the design’s own',
@@ -114,8 +96,7 @@ export const tolerances: readonly Tolerance[] = [
     id: 'magnetTemperature',
     label: 'Magnet temperature',
     unit: 'temperatureDifference',
-    usual: 10,
-    most: 60,
+    ...toleranceRanges.magnetTemperature,
     law: 'bell',
     each: 'machine',
     meaning: 'About the design’s own',
@@ -124,15 +105,18 @@ export const tolerances: readonly Tolerance[] = [
     id: 'wind',
     label: 'Mean wind of the site',
     unit: 'percent',
-    usual: 0.1,
-    most: 0.5,
+    ...toleranceRanges.wind,
     law: 'bell',
     each: 'machine',
     meaning: 'How well the year’s mean is known',
   },
 ];
 
-export const usualTolerances = (): Tolerances => Object.fromEntries(tolerances.map(({ id, usual }) => [id, usual])) as Tolerances;
+export const usualTolerances = (): Tolerances => tolerancesOf({});
+
+/** A design's own tolerances, the usual ones where it has none. */
+export const tolerancesOf = ({ tolerances: own = {} }: Pick<Design, 'tolerances'>): Tolerances =>
+  Object.fromEntries(tolerances.map(({ id, usual }) => [id, own[id] ?? usual])) as Tolerances;
 
 /** How many departures a machine has of each kind. */
 export function countOf({ each }: Tolerance, { discs, winding }: Pick<Design, 'discs' | 'winding'>): number {

@@ -128,25 +128,6 @@ test('unsaved work is offered again after the program stopped', async () => {
   expect(await entry('Turns').inputValue()).toBe('61');
 });
 
-test('the shelf search finds turns that fit, and using a line is one step to undo', async () => {
-  await openDemo(/cabin/i);
-  await goTo('Shelf search');
-  if (!(await app.page.getByRole('textbox', { name: 'Name of reel 1' }).count()))
-    await app.page.getByRole('button', { name: 'Add a reel' }).click();
-  await app.page.getByRole('button', { name: 'Search', exact: true }).click();
-  await app.page.getByText('each fully worked out').waitFor({ timeout: 60_000 });
-  const use = app.page.getByRole('button', { name: /^Use / }).first();
-  const [, inHand, turns] = /, (\d+) in hand, (\d+) turns$/.exec((await use.getAttribute('aria-label')) ?? '') ?? [];
-  await use.click();
-  await settled();
-  await goTo('Wire and fit');
-  expect(await entry('Turns').inputValue()).toBe(turns);
-  expect(await entry('Wires in hand').inputValue()).toBe(inHand);
-  expect(await app.page.getByText('Turns too many').locator('..').innerText()).toMatch(/\b0\b/);
-  await app.page.getByRole('button', { name: /^Undo .* in hand/ }).click();
-  expect(await entry('Turns').inputValue()).not.toBe(turns);
-});
-
 test('inches and degrees Fahrenheit are shown everywhere and kept', async () => {
   await app.page.keyboard.press('Alt+L');
   await app.page.keyboard.press('Alt+F');

@@ -1,13 +1,22 @@
+import { useDesign } from '../../state/design';
 import type { FigureProps } from '../worksheet';
-import { Candidates } from './candidates';
+import { InversePanel } from './inverse-panel';
+import { SearchEntries, SearchPanel } from './search-panel';
 import { Shelf } from './shelf';
+import { SpreadPanel } from './spread-panel';
+import { WhyNotPanel } from './why-not-panel';
 
-/** The reels in hand, and what each could become. */
-export function Panel({ design }: FigureProps) {
+/** The reels in hand, what can be built from them, and how surely. */
+export function Panel({ results }: FigureProps) {
+  const reels = useDesign((s) => s.design.shelf);
   return (
     <>
-      <Shelf reels={design.shelf ?? []} />
-      <Candidates />
+      <Shelf reels={reels ?? []} />
+      <SearchEntries />
+      <SearchPanel results={results} />
+      <WhyNotPanel />
+      <InversePanel results={results} />
+      <SpreadPanel />
     </>
   );
 }

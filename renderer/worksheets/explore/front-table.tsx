@@ -1,0 +1,106 @@
+import Button from '@mui/material/Button';
+import Table from '@mui/material/Table';
+import TableBody from '@mui/material/TableBody';
+import TableCell from '@mui/material/TableCell';
+import TableHead from '@mui/material/TableHead';
+import TableRow from '@mui/material/TableRow';
+import TableSortLabel from '@mui/material/TableSortLabel';
+import { useMemo, useState } from 'react';
+import { marks, objectives, type Design, type Found } from '../../../core';
+import { useUnits } from '../../parts/unit-preferences';
+import { format } from '../../units';
+import { choiceWord } from '../../words';
+import { columnsThatDiffer, nameOf, unitOf } from './machine-words';
+import { searchOf } from './search-entries';
+
+interface Props {
+  design: Design;
+  found: readonly Found[];
+  onOpen: (found: Found) => void;
+}
+
+/** Lines shown before more are asked for. */
+const FIRST_LINES = 25;
+
+/** The machines found, in any order the reader likes: first by what counts, weighed. */
+export function FrontTable({ design, found, onOpen }: Props) {
+  const units = useUnits();
+  const [sort, setSort] = useState<{ id: string; down: boolean }>({ id: 'mark', down: true });
+  const [lines, setLines] = useState(FIRST_LINES);
+  const { weights } = searchOf(design);
+  const rows = useMemo(() => {
+    const marked = marks(
+      found.map((each) => each.objectives),
+      weights ?? {},
+    );
+    const all = found.map((each, i) => ({ each, mark: marked[i] ?? 0 }));
+    const objective = objectives.find(({ id }) => id === sort.id);
+    const value = ({ each, mark }: (typeof all)[number]) =>
+      objective ? each.objectives[objective.id] : sort.id === 'turns' ? each.candidate.turns : mark;
+    return all.sort((a, b) => (sort.down ? -1 : 1) * (value(a) - value(b)));
+  }, [found, weights, sort]);
+  const differing = columnsThatDiffer(found, units);
+  const head = (id: string, label: string, downFirst: boolean) => (
+    <TableCell key={id} align="right" sortDirection={sort.id === id ? (sort.down ? 'desc' : 'asc') : false}>
+      <TableSortLabel
+        active={sort.id === id}
+        direction={sort.id === id ? (sort.down ? 'desc' : 'asc') : downFirst ? 'desc' : 'asc'}
+        onClick={() => setSort({ id, down: sort.id === id ? !sort.down : downFirst })}
+      >
+        {label}
+      </TableSortLabel>
+    </TableCell>
+  );
+  return (
+    <>
+      <Table size="small" aria-label="Machines found">
+        <TableHead>
+          <TableRow>
+            {head('mark', 'Mark', true)}
+            <TableCell>Reel</TableCell>
+            <TableCell align="right">In hand</TableCell>
+            {head('turns', 'Turns', false)}
+            <TableCell>Connection</TableCell>
+            {differing.map(([label]) => (
+              <TableCell key={label} align="right">
+                {label}
+              </TableCell>
+            ))}
+            {objectives.map(({ id, label, best }) => head(id, label, best === 'most'))}
+            <TableCell component="td" />
+          </TableRow>
+        </TableHead>
+        <TableBody>
+          {rows.slice(0, lines).map(({ each, mark }) => {
+            const { candidate, objectives: values } = each;
+            return (
+              <TableRow key={JSON.stringify(candidate)} hover>
+                <TableCell align="right">{Math.round(100 * mark)}</TableCell>
+                <TableCell>{candidate.reel.label}</TableCell>
+                <TableCell align="right">{candidate.inHand}</TableCell>
+                <TableCell align="right">{candidate.turns}</TableCell>
+                <TableCell>{choiceWord(candidate.connection)}</TableCell>
+                {differing.map(([label, told]) => (
+                  <TableCell key={label} align="right" sx={{ whiteSpace: 'nowrap' }}>
+                    {told(candidate, units)}
+                  </TableCell>
+                ))}
+                {objectives.map((objective) => (
+                  <TableCell key={objective.id} align="right" sx={{ whiteSpace: 'nowrap' }}>
+                    {format(values[objective.id], unitOf(objective, design), units, 3)}
+                  </TableCell>
+                ))}
+                <TableCell>
+                  <Button size="small" onClick={() => onOpen(each)} aria-label={`Open ${nameOf(candidate)}`}>
+                    Open
+                  </Button>
+                </TableCell>
+              </TableRow>
+            );
+          })}
+        </TableBody>
+      </Table>
+      {rows.length > lines && <Button onClick={() => setLines(4 * lines)}>Show more of the {rows.length}</Button>}
+    </>
+  );
+}

@@ -1,0 +1,32 @@
+import { objectives, type Candidate, type Design, type Found, type Objective, type ObjectiveId, type UnitKind } from '../../../core';
+import { format, type UnitPreferences } from '../../units';
+import { choiceWord } from '../../words';
+
+/** Prices count only where every reel has one. */
+export const costUnit = ({ shelf = [] }: Design): UnitKind =>
+  shelf.length > 0 && shelf.every(({ price }) => price !== undefined) ? 'price' : 'mass';
+
+export const unitOf = ({ id, unit }: Objective, design: Design): UnitKind => (id === 'cost' ? costUnit(design) : unit);
+
+export const objectiveOf = (id: ObjectiveId): Objective => objectives.find((each) => each.id === id) as Objective;
+
+/** A machine of the search in a line, as steps to undo and rows of tables name it. */
+export const nameOf = ({ reel, inHand, turns, connection }: Candidate): string =>
+  `${reel.label}, ${inHand} in hand, ${turns} turns, ${choiceWord(connection)}`;
+
+/** What the search varied besides the winding, by its column's name; told only where machines differ in it. */
+const frameColumns: Record<string, (candidate: Candidate, units: UnitPreferences) => string> = {
+  Layout: ({ layout }) => choiceWord(layout),
+  Poles: ({ poles }) => String(poles),
+  Coils: ({ coils }) => String(coils),
+  Phases: ({ phases }) => String(phases),
+  Paths: ({ parallelPaths }) => String(parallelPaths),
+  'Pitch radius': ({ pitchRadius }, units) => format(pitchRadius, 'length', units),
+  Thick: ({ thickness }, units) => format(thickness, 'length', units),
+  Clearance: ({ runningClearance }, units) => format(runningClearance, 'length', units),
+};
+
+/** Those of the frame's columns in which machines differ. */
+export function columnsThatDiffer(found: readonly Found[], units: UnitPreferences) {
+  return Object.entries(frameColumns).filter(([, told]) => new Set(found.map(({ candidate }) => told(candidate, units))).size > 1);
+}
