@@ -5,12 +5,12 @@ import TableCell from '@mui/material/TableCell';
 import TableHead from '@mui/material/TableHead';
 import TableRow from '@mui/material/TableRow';
 import TableSortLabel from '@mui/material/TableSortLabel';
-import { useMemo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { marks, objectives, type Design, type Found } from '../../../core';
 import { useUnits } from '../../parts/unit-preferences';
-import { format } from '../../units';
+import { format, type UnitPreferences } from '../../units';
 import { choiceWord } from '../../words';
-import { columnsThatDiffer, nameOf, unitOf } from './machine-words';
+import { columnsThatDiffer, frameWord, nameOf, unitOf } from './machine-words';
 import { searchOf } from './search-entries';
 
 interface Props {
@@ -39,7 +39,8 @@ export function FrontTable({ design, found, onOpen }: Props) {
       objective ? each.objectives[objective.id] : sort.id === 'turns' ? each.candidate.turns : mark;
     return all.sort((a, b) => (sort.down ? -1 : 1) * (value(a) - value(b)));
   }, [found, weights, sort]);
-  const differing = columnsThatDiffer(found, units);
+  const names = columnsThatDiffer(found, units).join();
+  const differing = useMemo(() => names.split(',').filter(Boolean), [names]);
   const head = (id: string, label: string, downFirst: boolean) => (
     <TableCell key={id} align="right" sortDirection={sort.id === id ? (sort.down ? 'desc' : 'asc') : false}>
       <TableSortLabel
@@ -61,9 +62,9 @@ export function FrontTable({ design, found, onOpen }: Props) {
             <TableCell align="right">In hand</TableCell>
             {head('turns', 'Turns', false)}
             <TableCell>Connection</TableCell>
-            {differing.map(([label]) => (
-              <TableCell key={label} align="right">
-                {label}
+            {differing.map((column) => (
+              <TableCell key={column} align="right">
+                {column}
               </TableCell>
             ))}
             {objectives.map(({ id, label, best }) => head(id, label, best === 'most'))}
@@ -71,36 +72,48 @@ export function FrontTable({ design, found, onOpen }: Props) {
           </TableRow>
         </TableHead>
         <TableBody>
-          {rows.slice(0, lines).map(({ each, mark }) => {
-            const { candidate, objectives: values } = each;
-            return (
-              <TableRow key={JSON.stringify(candidate)} hover>
-                <TableCell align="right">{Math.round(100 * mark)}</TableCell>
-                <TableCell>{candidate.reel.label}</TableCell>
-                <TableCell align="right">{candidate.inHand}</TableCell>
-                <TableCell align="right">{candidate.turns}</TableCell>
-                <TableCell>{choiceWord(candidate.connection)}</TableCell>
-                {differing.map(([label, told]) => (
-                  <TableCell key={label} align="right" sx={{ whiteSpace: 'nowrap' }}>
-                    {told(candidate, units)}
-                  </TableCell>
-                ))}
-                {objectives.map((objective) => (
-                  <TableCell key={objective.id} align="right" sx={{ whiteSpace: 'nowrap' }}>
-                    {format(values[objective.id], unitOf(objective, design), units, 3)}
-                  </TableCell>
-                ))}
-                <TableCell>
-                  <Button size="small" onClick={() => onOpen(each)} aria-label={`Open ${nameOf(candidate)}`}>
-                    Open
-                  </Button>
-                </TableCell>
-              </TableRow>
-            );
-          })}
+          {rows.slice(0, lines).map(({ each, mark }) => (
+            <Row key={JSON.stringify(each.candidate)} {...{ design, units, each, differing, onOpen }} mark={Math.round(100 * mark)} />
+          ))}
         </TableBody>
       </Table>
       {rows.length > lines && <Button onClick={() => setLines(4 * lines)}>Show more of the {rows.length}</Button>}
     </>
   );
 }
+
+interface RowProps extends Pick<Props, 'design' | 'onOpen'> {
+  units: UnitPreferences;
+  each: Found;
+  mark: number;
+  differing: readonly string[];
+}
+
+/** Machines come in while a search runs; the lines that stay are left alone. */
+const Row = memo(function Row({ design, units, each, mark, differing, onOpen }: RowProps) {
+  const { candidate, objectives: values } = each;
+  return (
+    <TableRow hover>
+      <TableCell align="right">{mark}</TableCell>
+      <TableCell>{candidate.reel.label}</TableCell>
+      <TableCell align="right">{candidate.inHand}</TableCell>
+      <TableCell align="right">{candidate.turns}</TableCell>
+      <TableCell>{choiceWord(candidate.connection)}</TableCell>
+      {differing.map((column) => (
+        <TableCell key={column} align="right" style={{ whiteSpace: 'nowrap' }}>
+          {frameWord(column, candidate, units)}
+        </TableCell>
+      ))}
+      {objectives.map((objective) => (
+        <TableCell key={objective.id} align="right" style={{ whiteSpace: 'nowrap' }}>
+          {format(values[objective.id], unitOf(objective, design), units, 3)}
+        </TableCell>
+      ))}
+      <TableCell>
+        <Button size="small" onClick={() => onOpen(each)} aria-label={`Open ${nameOf(candidate)}`}>
+          Open
+        </Button>
+      </TableCell>
+    </TableRow>
+  );
+});

@@ -26,7 +26,10 @@ const frameColumns: Record<string, (candidate: Candidate, units: UnitPreferences
   Clearance: ({ runningClearance }, units) => format(runningClearance, 'length', units),
 };
 
+export const frameWord = (column: string, candidate: Candidate, units: UnitPreferences): string =>
+  frameColumns[column]?.(candidate, units) ?? '';
+
 /** Those of the frame's columns in which machines differ. */
-export function columnsThatDiffer(found: readonly Found[], units: UnitPreferences) {
-  return Object.entries(frameColumns).filter(([, told]) => new Set(found.map(({ candidate }) => told(candidate, units))).size > 1);
+export function columnsThatDiffer(found: readonly Found[], units: UnitPreferences): string[] {
+  return Object.keys(frameColumns).filter((column) => new Set(found.map(({ candidate }) => frameWord(column, candidate, units))).size > 1);
 }

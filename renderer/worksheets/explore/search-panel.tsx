@@ -1,5 +1,5 @@
 import Box from '@mui/material/Box';
-import { useDeferredValue, useMemo, useState } from 'react';
+import { memo, useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { objectivesOf, searchSize, type Found } from '../../../core';
 import { Section } from '../../parts/section';
 import { settleEntry, useDesign } from '../../state/design';
@@ -12,7 +12,6 @@ import { isOutdated, openMachine } from './open-machine';
 import { editSearch, searchOf, type Search } from './search-entries';
 import { SpaceTable } from './space-table';
 import { startSearch, stop, useWork, type SearchWork } from './work';
-
 import { WorkBar } from './work-bar';
 
 const count = (n: number) => n.toLocaleString('en');
@@ -87,11 +86,16 @@ function waiting(size: number, work: SearchWork | null): string {
   return `Of ${count(done)} machines ${count(solved)} were worked out in ${seconds.toFixed(1)} s${struck.length ? `; ${struck.join(', ')}` : ''}. ${found.length === 0 ? 'None keeps to the limits.' : `${count(found.length)} keep to the limits and are beaten by no other.`}`;
 }
 
-function Machines({ work, results, isOutdated: outdated }: { work: SearchWork; isOutdated: boolean } & Pick<FigureProps, 'results'>) {
+/** Remembered, so that the bar above moves and stops without the chart and the table being drawn again. */
+const Machines = memo(function Machines({
+  work,
+  results,
+  isOutdated: outdated,
+}: { work: SearchWork; isOutdated: boolean } & Pick<FigureProps, 'results'>) {
   const [brush, setBrush] = useState<Brush | null>(null);
   const { design, found } = work;
   const picked = useMemo(() => (brush ? found.filter((one) => isBrushed(one, brush)) : found), [brush, found]);
-  const open = ({ candidate }: Found) => openMachine(design, candidate);
+  const open = useCallback(({ candidate }: Found) => openMachine(design, candidate), [design]);
   return (
     <>
       {outdated && (
@@ -105,7 +109,7 @@ function Machines({ work, results, isOutdated: outdated }: { work: SearchWork; i
       </Box>
     </>
   );
-}
+});
 
 /** The design on screen, weighed by what the search weighs by. Its wire's price is not known unless a reel holds it. */
 function ownOf(results: FigureProps['results'], { shelf = [], winding }: FigureProps['design']) {

@@ -1,8 +1,11 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { firstDesign } from '../../../core/explore/first-design';
 import type { InHand } from '../../../core/explore/in-hand';
 import { metricGauges } from '../../../core/wire/gauges';
 import { blankDesign, parseDesign, serializeDesign } from '../../../core/index';
+
+/** A machine that is busy with other things may take long. */
+vi.setConfig({ testTimeout: 60_000 });
 
 const gauge = (mm: number) => {
   const found = metricGauges.find(({ label }) => label === `${mm} mm, grade 2`);

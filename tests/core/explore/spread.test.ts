@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { solve } from '../../../core/chain/solve';
 import type { Results } from '../../../core/chain/results';
 import type { Design } from '../../../core/design/schema';
@@ -17,6 +17,9 @@ import {
 } from '../../../core/explore/tolerances';
 import { createRandom } from '../../../core/numeric/random';
 import { demo } from './demo';
+
+/** A machine that is busy with other things may take long. */
+vi.setConfig({ testTimeout: 60_000 });
 
 const shed = demo('shed-light');
 const none: Tolerances = { ...usualTolerances(), ...Object.fromEntries(tolerances.map(({ id }) => [id, 0])) };
