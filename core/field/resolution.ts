@@ -34,8 +34,13 @@ function chebyshevSeries(values: number[]): number[] {
     });
     cosines.set(n, table);
   }
-  const weights = table;
-  return values.map((_, k) => values.reduce((sum, value, j) => sum + value * weights[k * n + j], 0));
+  const series = new Array<number>(n);
+  for (let k = 0; k < n; k++) {
+    let sum = 0;
+    for (let j = 0, from = k * n; j < n; j++) sum += values[j] * table[from + j];
+    series[k] = sum;
+  }
+  return series;
 }
 
 /**
@@ -58,7 +63,13 @@ export function resolution(source: FieldSource, region: Box, peak: number) {
   const distance = (body: Body, z: number) => Math.abs(z - body.zCentre) - body.axial / 2;
   const body = stack.set(0).reduce((best, other) => (distance(other, top) < distance(best, top) ? other : best));
   const field = source.fieldOf(body.axial);
+  const axialField = source.axialFieldOf(body.axial);
   const local = new Float64Array(3);
+  /** B_z of the magnet on +x and of the next. */
+  const sampleBz = (r: number, electrical: number, z: number) => {
+    const at = (angle: number) => axialField(r * Math.cos(angle) - offset, r * Math.sin(angle), z - body.zCentre);
+    return remanence * (at((2 * electrical) / poles) - at((2 * (electrical - Math.PI)) / poles));
+  };
   /** [B_z, B_θ] of the nearest disc's magnets of the given numbers. */
   const sample = (r: number, electrical: number, z: number, magnets: number[]): [bz: number, bTheta: number] => {
     let bz = 0;
@@ -85,17 +96,16 @@ export function resolution(source: FieldSource, region: Box, peak: number) {
 
   const radiiNeeded = (z: number) => {
     const trial = clusteredNodes(MOST_RADII, region.innerRadius, region.outerRadius, source.edges, distance(body, z));
-    return Math.max(
-      ...[0, 0.4, 0.8, 1.2, edge].map((e) => termsKept(chebyshevSeries(trial.map((x) => sample(x, e, z, [0, 1])[0])), limit)),
-    );
+    return Math.max(...[0, 0.4, 0.8, 1.2, edge].map((e) => termsKept(chebyshevSeries(trial.map((x) => sampleBz(x, e, z))), limit)));
   };
   const radii = radiiNeeded(top);
   const nearest = distance(body, top);
   // Between the trials at the roughest and the smoothest height, a power of the distance.
-  const power = Math.log(radii / radiiNeeded(farthest)) / Math.log(distance(body, farthest) / nearest);
+  const spread = Math.log(distance(body, farthest) / nearest);
+  const power = spread > 0 ? Math.log(radii / radiiNeeded(farthest)) / spread : 0;
 
   const levels = chebyshevNodes(MOST_HEIGHTS, -region.halfHeight, region.halfHeight);
-  const under = levels.map((z) => sample(r, 0, z, [0, 1])[0]);
+  const under = levels.map((z) => sampleBz(r, 0, z));
   const beside = levels.map((z) => sample(r, edge, z, [0, 1]));
   const along = [under, beside.map((b) => b[0]), beside.map((b) => b[1])];
   return {

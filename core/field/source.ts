@@ -1,5 +1,5 @@
 import type { MagnetShape } from '../magnets/section';
-import { type AxialField, type FieldFunction, type FieldInto, shapeModel } from '../magnets/shapes';
+import { type AxialField, type FieldFunction, type FieldInto, type Footprint, shapeModel } from '../magnets/shapes';
 import { type BodyStack, bodyStack } from './images';
 import type { DiscsSection } from './section';
 
@@ -17,6 +17,8 @@ export interface FieldSource {
   pitchRadius: number;
   /** Where the pole faces begin and end along the radius. [m] */
   edges: [inner: number, outer: number];
+  /** From a magnet to the line half-way to the next, in plan, not below 0. [m] */
+  clearance: number;
   /** Angle between the two discs' magnets: the upper is turned by half of it, the lower by half of it the other way. [rad] */
   misalignment: number;
 }
@@ -57,8 +59,19 @@ export function fieldSource(shape: MagnetShape, remanence: number, discs: DiscsS
     offset: model.onAxle ? 0 : discs.pitchRadius,
     pitchRadius: discs.pitchRadius,
     edges: [inner, outer],
+    clearance: clearanceInPlan(model.footprint(shape), model.onAxle ? 0 : discs.pitchRadius, Math.PI / discs.poles),
     misalignment: discs.arrangement === 'facing-pair' ? (discs.misalignment ?? 0) : 0,
   };
+}
+
+/** From a magnet's outline to the line through the axle at an angle. [m] */
+function clearanceInPlan(outline: Footprint, offset: number, angle: number): number {
+  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  const least =
+    outline.kind === 'circle'
+      ? offset * s - outline.radius
+      : outline.points.reduce((near, [x, y]) => Math.min(near, (x + offset) * s - y * c), Infinity);
+  return Math.max(0, least);
 }
 
 /**

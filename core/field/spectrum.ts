@@ -1,5 +1,13 @@
 import { chebyshevNodes, chebyshevWeights, clusteredNodes, interpolationCoefficients } from '../numeric/interpolate';
-import { addHarmonics, type Component, emptyGrid, type HarmonicGrid, quarterSampling, smoothSampling } from './ring-harmonics';
+import {
+  addHarmonics,
+  type Component,
+  emptyGrid,
+  type HarmonicGrid,
+  quarterSampling,
+  type Sampling,
+  smoothSampling,
+} from './ring-harmonics';
 import { FINEST, resolution, type Box } from './resolution';
 import { type FieldSource, IMAGE_TOLERANCE, MOST_SETS } from './source';
 import type { GapSpectrum } from './stage';
@@ -58,28 +66,47 @@ type Lower = 1 | -1;
 type Fineness = Pick<ReturnType<typeof resolution>, 'nearest' | 'radiiFrom'>;
 
 /**
- * The magnets themselves, body by body and height by height: the three nearest on the grid's own radii with as many samples as their distance asks for,
- * the rest, which are smooth there, on a coarse grid.
+ * Samples of a quarter period that settle magnets beyond the one on +x: even about it, rough only from `beyond` the line half-way to the next.
  */
-function addMagnets(source: FieldSource, region: Box, grid: HarmonicGrid, smooth: HarmonicGrid, fineness: Fineness, lower: Lower): void {
-  const { nearest, radiiFrom } = fineness;
-  const { poles, stack, edges } = source;
+function evenSamples({ poles, pitchRadius }: FieldSource, beyond: number, distance: number): number {
+  const perMetre = poles / Math.PI / pitchRadius;
+  // Bernstein's ellipse through the nearest rough place, x + iy: its foci stand at ±1, its half axes add up to the rate of convergence.
+  const [x, y] = [1 + beyond * perMetre, distance * perMetre];
+  const major = (Math.sqrt((x + 1) ** 2 + y * y) + Math.sqrt((x - 1) ** 2 + y * y)) / 2;
+  return Math.ceil(Math.log(4 / FINEST) / Math.log(major + Math.sqrt(major * major - 1)) / 2) + 1;
+}
+
+/**
+ * The magnets themselves, body by body and height by height: the one on +x on the grid's own radii, with as many samples as its distance asks for, its two
+ * neighbours on a coarser grid, the rest, which are smooth there, on a coarser one still.
+ */
+function addMagnets(
+  source: FieldSource,
+  region: Box,
+  [grid, beside, smooth]: HarmonicGrid[],
+  { nearest, radiiFrom }: Fineness,
+  lower: Lower,
+): void {
+  const { poles, stack, edges, clearance } = source;
   const { innerRadius, outerRadius } = region;
   const rest = Array.from({ length: poles - 3 }, (_, i) => i + 2);
   grid.heights.forEach((z, row) => {
+    const level = [z];
     for (const body of stack.set(0)) {
       const distance = Math.abs(z - body.zCentre) - body.axial / 2;
+      // The same for all of a body: only together have its magnets the symmetry that the sampling rests on.
+      const harmonics = Math.min(grid.harmonics, Math.ceil((grid.harmonics * nearest) / distance) + 3);
+      const add = (magnets: number[], sampling: Sampling, radii: number[], into: HarmonicGrid) => {
+        const part = emptyGrid(radii, level, harmonics, grid.component);
+        addHarmonics(source, [body], magnets, sampling, part, lower);
+        addInterpolated(part, into, level, row);
+      };
       const needed = radiiFrom(distance);
       // Interpolating costs about as much as a few more rows.
       const radii = needed > 0.8 * grid.radii.length ? grid.radii : clusteredNodes(needed, innerRadius, outerRadius, edges, distance);
-      const harmonics = Math.min(grid.harmonics, Math.ceil((grid.harmonics * nearest) / distance) + 3);
-      const level = [z];
-      const close = emptyGrid(radii, level, harmonics, grid.component);
-      addHarmonics(source, [body], [-1, 0, 1], quarterSampling(harmonics), close, lower);
-      addInterpolated(close, grid, level, row);
-      const far = emptyGrid(smooth.radii, level, harmonics, grid.component);
-      addHarmonics(source, [body], rest, smoothSampling(4, harmonics), far, lower);
-      addInterpolated(far, smooth, level, row);
+      add([0], quarterSampling(harmonics), radii, grid);
+      add([-1, 1], smoothSampling(evenSamples(source, clearance, distance), harmonics), beside.radii, beside);
+      add(rest, smoothSampling(4, harmonics), smooth.radii, smooth);
     }
   });
 }
@@ -115,16 +142,16 @@ function machineHarmonics(
   fineness: Fineness,
   lower: Lower = 1,
 ): HarmonicGrid {
+  const { innerRadius, outerRadius } = region;
+  const on = (radii: number[]) => emptyGrid(radii, grid.heights, grid.harmonics, grid.component);
+  const aside = Math.sqrt(fineness.nearest ** 2 + source.clearance ** 2);
+  const beside = on(clusteredNodes(fineness.radiiFrom(aside), innerRadius, outerRadius, source.edges, aside));
   const neighbour = 2 * source.pitchRadius * Math.sin((1.25 * Math.PI) / source.poles);
-  const radii = chebyshevNodes(
-    smoothNodes(neighbour, (region.outerRadius - region.innerRadius) / 2, 0.2),
-    region.innerRadius,
-    region.outerRadius,
-  );
-  const smooth = emptyGrid(radii, grid.heights, grid.harmonics, grid.component);
-  addMagnets(source, region, grid, smooth, fineness, lower);
+  const smooth = on(chebyshevNodes(smoothNodes(neighbour, (outerRadius - innerRadius) / 2, 0.2), innerRadius, outerRadius));
+  addMagnets(source, region, [grid, beside, smooth], fineness, lower);
   addImages(source, region, smooth, peak, lower);
-  addInterpolated(smooth, grid);
+  addInterpolated(smooth, beside);
+  addInterpolated(beside, grid);
   return grid;
 }
 

@@ -1,4 +1,4 @@
-import { edgeRemainder, rectangleAngle } from './rectangle';
+import { edgeRemainder, rectangleAngle, rectanglesAngle } from './rectangle';
 import type { AxialField, FieldInto } from './shapes';
 
 /**
@@ -91,21 +91,13 @@ export function blockAxialField(radial: number, tangential: number, axial: numbe
   const a = radial / 2;
   const b = tangential / 2;
   const h = axial / 2;
+  const whole = blockField(radial, tangential, axial);
+  const field = new Float64Array(3);
   return (x, y, z) => {
     const height = Math.abs(z);
-    const x1 = x - a;
-    const x2 = x + a;
-    const y1 = y - b;
-    const y2 = y + b;
-    const p11 = x1 * x1 + y1 * y1;
-    const p12 = x1 * x1 + y2 * y2;
-    const p21 = x2 * x2 + y1 * y1;
-    const p22 = x2 * x2 + y2 * y2;
-    const solid = (depth: number) => {
-      const d2 = depth * depth;
-      return rectangleAngle(x1, x2, y1, y2, depth, Math.sqrt(p11 + d2), Math.sqrt(p12 + d2), Math.sqrt(p21 + d2), Math.sqrt(p22 + d2));
-    };
-    const outside = ((height < h ? -1 : 1) * solid(Math.abs(height - h)) - solid(height + h)) / (4 * Math.PI);
-    return height < h && Math.abs(x) < a && Math.abs(y) < b ? outside + 1 : outside;
+    if (height >= h) return rectanglesAngle(x - a, x + a, y - b, y + b, height - h, height + h) / (4 * Math.PI);
+    field.fill(0);
+    whole(x, y, z, 1, field);
+    return field[2];
   };
 }

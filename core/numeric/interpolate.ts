@@ -32,6 +32,9 @@ export function chebyshevWeights(count: number): number[] {
   return Array.from({ length: count }, (_, i) => (i % 2 === 0 ? 1 : -1) * Math.sin(((2 * i + 1) * Math.PI) / (2 * count)));
 }
 
+/** How close to its place in the stretched coordinate a node must lie: what interpolation on the nodes may be off by. */
+const NODE_PLACED = 1e-9;
+
 /**
  * Chebyshev nodes drawn together round places where a function is rough over a known width.
  *
@@ -48,7 +51,9 @@ export function chebyshevWeights(count: number): number[] {
  * Checked   tests/core/numeric/interpolate.test.ts
  */
 export function clusteredNodes(count: number, from: number, to: number, places: readonly number[], width: number): number[] {
+  const width2 = width * width;
   const stretched = (x: number) => places.reduce((sum, c) => sum + Math.asinh((x - c) / width), 0);
+  const slope = (x: number) => places.reduce((sum, c) => sum + 1 / Math.sqrt((x - c) * (x - c) + width2), 0);
   let x = from;
   return chebyshevNodes(count, stretched(from), stretched(to)).map((t) => {
     // Newton's method, kept between bounds that close in.
@@ -56,11 +61,10 @@ export function clusteredNodes(count: number, from: number, to: number, places: 
     let high = to;
     for (let pass = 0; pass < 60; pass++) {
       const off = stretched(x) - t;
-      if (Math.abs(off) < 1e-12) break;
+      if (Math.abs(off) < NODE_PLACED) break;
       if (off > 0) high = x;
       else low = x;
-      const slope = places.reduce((sum, c) => sum + 1 / Math.hypot(x - c, width), 0);
-      const next = x - off / slope;
+      const next = x - off / slope(x);
       x = next > low && next < high ? next : (low + high) / 2;
     }
     return x;

@@ -1,5 +1,6 @@
 /*
  * Laws of field and EMF for magnets, discs and coils drawn at random
+ *   harmonics  the series is the direct sum over all magnets and images
  *   turns      twice the turns, twice the EMF
  *   mirror     a coil mirrored in the radius it lies on, wound on round its mirrored path, gives the opposite
  *   rotation   a machine turned as a whole has every harmonic later by its order times the angle, and as strong
@@ -17,13 +18,15 @@ import type { Design } from '../../core/design/schema';
 import { turnLinkage } from '../../core/emf/linkage';
 import { emfStage, linkageShape, NO_STEEL } from '../../core/emf/stage';
 import { coilEmf, harmonicPeak, rms } from '../../core/emf/waveform';
+import { spectrumReader } from '../../core/field/harmonics';
+import { fieldAt } from '../../core/field/machine';
 import type { DiscsSection } from '../../core/field/section';
 import { fieldStage, type GapSpectrum } from '../../core/field/stage';
 import type { MagnetShape } from '../../core/magnets/section';
 import type { Edge } from '../../core/winding/layouts';
 import type { Layout, WindingSection } from '../../core/winding/section';
 import { windingStage } from '../../core/winding/stage';
-import { size } from '../electron/size';
+import { seeded, size } from '../electron/size';
 
 /** Whole machines take their time on a busy computer. */
 vi.setConfig({ testTimeout: 120_000 });
@@ -106,6 +109,31 @@ function parts({ shape, remanence, discs, winding }: Machine, clearance = discs.
   };
   return { placed, spectrum: fieldStage(shape, remanence, 1.05, at, region).spectrum };
 }
+
+test('the harmonics are the direct sum over all magnets', () => {
+  fc.assert(
+    fc.property(built, fc.integer({ min: 1, max: 1e6 }), (machine, seed) => {
+      const { shape, remanence, discs, winding } = machine;
+      const { spectrum } = parts(machine);
+      const gap = gapOf({ discs, winding: winding as Design['winding'] });
+      const direct = fieldAt(shape, remanence, 1.05, discs, gap);
+      const reader = spectrumReader(spectrum);
+      const { radii, heights, orders, poles } = spectrum;
+      const random = seeded(seed);
+      const peak = Math.abs(direct(discs.pitchRadius, 0, 0)[2]);
+      const offs = Array.from({ length: 40 }, () => {
+        const [r, z] = [radii, heights].map((nodes) => nodes[0] + random() * (nodes[nodes.length - 1] - nodes[0]));
+        const electrical = 2 * Math.PI * random();
+        const angle = (2 * electrical) / poles;
+        const series = reader.bz(r, z).reduce((sum, b, h) => sum + b * Math.cos(orders[h] * electrical), 0);
+        return Math.abs(series - direct(r * Math.cos(angle), r * Math.sin(angle), z)[2]) / peak;
+      });
+      expect(Math.max(...offs)).toBeLessThan(0.004);
+      expect(Math.hypot(...offs) / Math.sqrt(offs.length)).toBeLessThan(0.001);
+    }),
+    { numRuns: size(20, 500), seed: 10 },
+  );
+});
 
 const section = ({ winding }: Machine) => ({ legWidth: winding.layout.legWidth, height: 0, thickness: winding.thickness });
 
