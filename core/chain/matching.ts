@@ -38,9 +38,18 @@ export function matchCurve(turbine: TurbineResult, curve: LoadCurve, cutIn: numb
 /** Wheel and generator together at one wind, read off the generator's curve. */
 export function matchAt(turbine: TurbineResult, curve: LoadCurve, cutIn: number | undefined, wind: number): MatchPoint {
   const { wheel, best } = turbine;
-  const speed = settledSpeed(balances(wheel, wind, curve.load, 1));
+  const found = balances(wheel, wind, curve.load, (turbine.runawayRatio * wind) / wheel.radius);
+  const stands = found.map((each) => ({ rpm: each.speed * RPM, stable: each.stable }));
+  const speed = settledSpeed(found);
   if (speed === 0)
-    return { ...STANDSTILL, coilTemperature: curve.responses[0].point.coilTemperature, wind, tipSpeedRatio: 0, state: 'still' };
+    return {
+      ...STANDSTILL,
+      coilTemperature: curve.responses[0].point.coilTemperature,
+      wind,
+      tipSpeedRatio: 0,
+      state: 'still',
+      balances: stands,
+    };
   const { point, limited } = curve.at(speed);
   const tipSpeedRatio = (speed * wheel.radius) / wind;
   const slow = tipSpeedRatio < best.tipSpeedRatio && wheel.coefficient(tipSpeedRatio) < STALLED * best.coefficient;
@@ -51,6 +60,7 @@ export function matchAt(turbine: TurbineResult, curve: LoadCurve, cutIn: number 
     rpm: speed * RPM,
     tipSpeedRatio,
     state: idle ? 'idling' : slow ? 'stalled' : limited && tipSpeedRatio > best.tipSpeedRatio ? 'limited' : 'charging',
+    balances: stands,
   };
 }
 

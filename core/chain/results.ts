@@ -31,6 +31,8 @@ export interface MatchPoint extends CurvePoint {
   wind: number;
   tipSpeedRatio: number;
   state: 'still' | 'idling' | 'charging' | 'stalled' | 'limited';
+  /** Every speed at which wheel and generator balance, rising; at an unstable one the least push tips it over. */
+  balances: { rpm: number; stable: boolean }[];
 }
 
 export interface Rated {
@@ -90,6 +92,8 @@ export interface Results {
     emf: EmfResult;
     rated: CurvePoint;
     demands: OpenDemands;
+    /** At rated wind. */
+    balances: MatchPoint['balances'];
     gust: Gust;
     braking?: Braking;
     /** Least wind that starts the wheel from standstill, null when none does. [m/s] */

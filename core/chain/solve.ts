@@ -13,7 +13,7 @@ import { magnetsStage } from '../magnets/stage';
 import { winterShare } from '../magnets/remanence';
 import type { Caution } from '../problem';
 import { cableCautions } from '../rectifier/cable';
-import { pathThreshold } from '../rectifier/open-circuit';
+import { openCircuitPeak, pathThreshold } from '../rectifier/open-circuit';
 import { siteCautions } from '../turbine/cautions';
 import { turbineStage } from '../turbine/stage';
 import { windToReach } from '../turbine/match';
@@ -89,6 +89,14 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
         phases,
         rated: { amps: ratedPoint.dcAmps, watts: ratedPoint.dcWatts },
         ...demands,
+        gustWind: site.gustWind,
+        winds: match,
+        ...(cutIn !== undefined && { cutInRpm: rpmOf(cutIn) }),
+        inDelta: () => {
+          const peak = openCircuitPeak({ ...source, connection: 'delta' }, plant.bridge);
+          const then = loadCutIn({ ...plant, openPeak: peak }, load, controller);
+          return { share: peak / dcPeak, ...(then !== undefined && { cutInRpm: rpmOf(then) }) };
+        },
         wakeWind: reached((controller.minInputVoltage + pathThreshold(source, plant.bridge)) / dcPeak),
       })
     : [];
@@ -157,7 +165,7 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
       hertzPer1000rpm: emf.hertzPer1000rpm,
     },
     cutIn: {
-      rpm: cutIn === undefined ? null : (cutIn * 60) / (2 * Math.PI),
+      rpm: cutIn === undefined ? null : rpmOf(cutIn),
       wind: cutIn === undefined ? null : reached(cutIn),
     },
     curve: loaded.responses.map(({ point }) => point),
@@ -190,12 +198,15 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
       emf,
       rated: ratedPoint,
       demands,
+      balances: ratedMatch.balances,
       gust,
       ...(braking && { braking }),
       start: { wind: wheel.startWind },
     },
   };
 }
+
+const rpmOf = (speed: number) => (speed * 60) / (2 * Math.PI);
 
 /** A solver that remembers its stages from design to design. */
 export function createSolver(): (design: Design) => Results {

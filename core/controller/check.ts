@@ -18,6 +18,13 @@ export interface Demands {
   lightVolts: number;
   /** Wind at which the unloaded wheel brings the least input volts; null when none does. [m/s] */
   wakeWind?: number | null;
+  /** The gust. [m/s] */
+  gustWind?: number;
+  /** Into the controller at rising winds. */
+  winds?: readonly { wind: number; dcAmps: number; dcWatts: number }[];
+  /** Where charging begins as it is wound, and joined in delta: its open volts over those of the star. [rpm, -] */
+  cutInRpm?: number;
+  inDelta?: () => { share: number; cutInRpm?: number };
 }
 
 /** Less room than this is called tight. Common practice, no source. */
@@ -38,16 +45,17 @@ export function controllerCheck(controller: ControllerSection, demands: Demands)
   const { maxInputVoltage, minInputVoltage, maxInputCurrent, maxPower, batteryVoltage, maxChargeCurrent } = controller;
   const { rated, greatestWatts } = demands;
   const chargeAmps = rated.watts / batteryVoltage;
-  const allowedWatts = (watts: number) => `Take ${watts.toFixed(0)} W less: furl earlier, or a larger controller.`;
+  const allowedWatts = (watts: number, most: number) =>
+    `Take ${watts.toFixed(0)} W less: ${furl(demands, 'dcWatts', most)}, or a larger controller.`;
   const fewerVolts = () => lessVolts(demands, maxInputVoltage);
   return [
     tightest([
-      atMost('Rated wind', rated.amps, maxInputCurrent, 'A', (excess) => lessAmps(excess, rated.amps, demands.turns)),
-      atMost('Rated wind', rated.watts, maxPower, 'W', allowedWatts),
+      atMost('Rated wind', rated.amps, maxInputCurrent, 'A', (excess) => lessAmps(excess, demands)),
+      atMost('Rated wind', rated.watts, maxPower, 'W', (excess) => allowedWatts(excess, rated.watts - excess)),
       atMost('Rated wind', chargeAmps, maxChargeCurrent, 'A', (excess) => {
         const over = chargeAmps - maxChargeCurrent;
         const battery = over > 0 ? `${over.toFixed(1)} A too much` : `all but its ${maxChargeCurrent} A`;
-        return `The battery side would get ${battery}. ${allowedWatts(excess * batteryVoltage)}`;
+        return `The battery side would get ${battery}. ${allowedWatts(excess * batteryVoltage, rated.watts - excess * batteryVoltage)}`;
       }),
     ]),
     atMost('Gust, load lost', demands.gustVolts, maxInputVoltage, 'V', fewerVolts),
@@ -58,28 +66,51 @@ export function controllerCheck(controller: ControllerSection, demands: Demands)
       greatestWatts,
       maxPower,
       'W',
-      () => `Up to ${greatestWatts.toFixed(0)} W must go elsewhere: a diversion load for all of it, or furl earlier.`,
+      (excess) =>
+        `Up to ${greatestWatts.toFixed(0)} W must go elsewhere: a diversion load for all of it, or ${furl(demands, 'dcWatts', greatestWatts - excess)}.`,
       `Up to ${greatestWatts.toFixed(0)} W must be turned away or dumped.`,
     ),
   ];
 }
 
 /** The open-circuit volts of all situations go with the turns, so the advice is for the worst of them. */
-function lessVolts({ turns, connection, phases = 3, gustVolts, ratedOpenVolts }: Demands, limit: number): string {
+function lessVolts(demands: Demands, limit: number): string {
+  const { turns, connection, phases = 3, gustVolts, ratedOpenVolts, gustWind, cutInRpm } = demands;
   const volts = Math.max(gustVolts, ratedOpenVolts);
   const allowed = limit * (1 - ROOM);
   const keep = Math.floor((turns * allowed) / volts);
-  const ways = ['a brake that acts before the volts do'];
-  const delta = volts / Math.sqrt(3);
-  if (connection === 'star' && phases === 3)
-    ways.unshift(`delta instead of star, ${delta.toFixed(0)} V${delta > allowed ? ', still too near' : ''}`);
-  if (keep >= 1) ways.unshift(`${counted(turns - keep, 'turn')} fewer a coil`);
-  return `${sentence(ways)}.${ways.length > 1 ? ' All but the brake raise the cut-in speed.' : ''}`;
+  const ways: string[] = [];
+  if (keep >= 1) ways.push(`${counted(turns - keep, 'turn')} fewer a coil${cutInThen(cutInRpm && (cutInRpm * turns) / keep)}`);
+  if (connection === 'star' && phases === 3) {
+    const { share, cutInRpm: then } = demands.inDelta?.() ?? { share: 1 / Math.sqrt(3) };
+    const delta = volts * share;
+    ways.push(`delta instead of star, ${delta.toFixed(0)} V${delta > allowed ? ', still too near' : ''}${cutInThen(then)}`);
+  }
+  const raises = ways.length > 0 ? ' All but the brake raise the cut-in speed.' : '';
+  ways.push(
+    gustWind === undefined
+      ? 'a brake that acts before the volts do'
+      : `furl or brake so that the free wheel never meets more than ${((gustWind * allowed) / gustVolts).toFixed(1)} m/s`,
+  );
+  return `${sentence(ways)}.${raises}`;
 }
 
-function lessAmps(excess: number, amps: number, turns: number): string {
-  const more = Math.ceil((turns * amps) / (amps - excess)) - turns;
-  return `Take ${excess.toFixed(1)} A less: furl earlier, or about ${counted(more, 'turn')} more a coil, from which a tracker takes the same watts at more volts.`;
+const cutInThen = (rpm: number | undefined) => (rpm === undefined ? '' : `, cut-in then at ${rpm.toFixed(0)} rpm`);
+
+/** The wind from which no more than `most` may be let in. */
+function furl({ winds = [] }: Demands, key: 'dcAmps' | 'dcWatts', most: number): string {
+  const i = winds.findIndex((each) => each[key] > most);
+  if (i < 0) return 'furl earlier';
+  const [before, after] = [winds[i - 1] ?? { wind: 0, dcAmps: 0, dcWatts: 0 }, winds[i]];
+  const wind = before.wind + ((most - before[key]) / (after[key] - before[key])) * (after.wind - before.wind);
+  return `furl from ${wind.toFixed(1)} m/s`;
+}
+
+function lessAmps(excess: number, demands: Demands): string {
+  const { turns, rated } = demands;
+  const most = rated.amps - excess;
+  const more = Math.ceil((turns * rated.amps) / most) - turns;
+  return `Take ${excess.toFixed(1)} A less: ${furl(demands, 'dcAmps', most)}, or about ${counted(more, 'turn')} more a coil, from which a tracker takes the same watts at more volts.`;
 }
 
 function moreVolts({ turns, lightVolts, wakeWind }: Demands, least: number): string {
@@ -102,7 +133,8 @@ function atMost(
   fine = '',
 ): ControllerVerdict {
   const verdict = value > limit ? 'fail' : value > limit * (1 - ROOM) ? 'tight' : 'pass';
-  return { situation, verdict, value, limit, unit, advice: verdict === 'pass' ? fine || UNCHANGED : mend(value - limit * (1 - ROOM)) };
+  const advice = verdict === 'pass' ? fine || UNCHANGED : mend(value - limit * (1 - ROOM));
+  return { situation, verdict, value, limit, unit, margin: (limit - value) / limit, advice };
 }
 
 function atLeast(
@@ -114,7 +146,8 @@ function atLeast(
   mend: () => string,
 ): ControllerVerdict {
   const verdict = value < limit ? 'fail' : value < limit * (1 + ROOM) ? 'tight' : 'pass';
-  return { situation, verdict, value, limit, unit, advice: verdict === 'pass' ? fine || UNCHANGED : mend() };
+  const margin = limit > 0 ? (value - limit) / limit : 1;
+  return { situation, verdict, value, limit, unit, margin, advice: verdict === 'pass' ? fine || UNCHANGED : mend() };
 }
 
 const UNCHANGED = 'Nothing to change.';

@@ -5,5 +5,7 @@ export interface ControllerVerdict {
   value: number;
   limit: number;
   unit: 'V' | 'A' | 'W';
+  /** Room left as a share of the limit, negative where it is passed. */
+  margin: number;
   advice: string;
 }

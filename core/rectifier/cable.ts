@@ -38,6 +38,48 @@ export function cableDrop(lost: number, delivered: number): number {
   return lost > 0 ? lost / (lost + delivered) : 0;
 }
 
+/** One section a cable could have. */
+export interface CableChoice {
+  /** [m²] */
+  section: number;
+  /** Share of what enters it. [-] */
+  drop: number;
+  /** [W] */
+  lost: number;
+  /** No more than may stay in it. */
+  enough: boolean;
+}
+
+/** So many preferred sections thinner and thicker than the least that would do are worth a look. */
+const THINNER = 2;
+const THICKER = 2;
+
+/**
+ * Preferred sections about the least that would do, and the cable's own.
+ *
+ * @param cable      Its section. [m²]
+ * @param lost       Heat in it. [W]
+ * @param delivered  What leaves it. [W]
+ * @returns          Sections rising, with what each would keep of the same amps; none where nothing flows. [m², W]
+ *
+ * Omits     the amps changing with the drop; whether the cable stands them without getting hot.
+ * Source    loss inverse to the section at the same amps; IEC 60228 (from memory).
+ * Checked   tests/core/rectifier/cable.test.ts
+ */
+export function cableChoices({ section: own }: Pick<CableSection, 'section'>, lost: number, delivered: number): CableChoice[] {
+  if (!(lost > 0 && delivered > 0)) return [];
+  const least = CABLE_SECTIONS.findIndex((section) => cableDrop((lost * own) / section, delivered) <= MOST_DROP);
+  const middle = least < 0 ? CABLE_SECTIONS.length - 1 : least;
+  const near = CABLE_SECTIONS.slice(Math.max(0, middle - THINNER), middle + THICKER + 1);
+  return [...near.filter((section) => Math.abs(section - own) > 1e-6 * own), own]
+    .sort((a, b) => a - b)
+    .map((section) => {
+      const kept = (lost * own) / section;
+      const drop = cableDrop(kept, delivered);
+      return { section, drop, lost: kept, enough: drop <= MOST_DROP };
+    });
+}
+
 /**
  * Whether the cable eats too much.
  *

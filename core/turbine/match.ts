@@ -25,18 +25,18 @@ const MOST_DOUBLINGS = 20;
  * @param wheel  Wheel. [m, kg/m³, -]
  * @param wind   [m/s]
  * @param load   Generator's curve, speeds rising from near zero; straight between points. [rad/s, W]
- * @param most   So many are looked for, all unless said. [-]
+ * @param top    Looked for up to this speed: beyond its run-away a wheel balances no load. [rad/s]
  * @returns      Balances, rising. [rad/s] Stable where a faster shaft is braked.
  *
  * Source    equilibrium of two torques; sign change and false position.
  * Checked   tests/core/turbine/match.test.ts
  */
-export function balances({ radius, airDensity, coefficient }: Wheel, wind: number, load: readonly LoadPoint[], most = Infinity): Balance[] {
+export function balances({ radius, airDensity, coefficient }: Wheel, wind: number, load: readonly LoadPoint[], top = Infinity): Balance[] {
   const found: Balance[] = [];
   const passing = wind > 0 ? windPower(wind, radius, airDensity) : 0;
   const perSpeed = wind > 0 ? radius / wind : 0;
   let before = passing * coefficient(load[0].speed * perSpeed) - load[0].shaftWatts;
-  for (let i = 1; i < load.length; i++) {
+  for (let i = 1; i < load.length && load[i - 1].speed <= top; i++) {
     const a = load[i - 1];
     const b = load[i];
     const surplus = (share: number) =>
@@ -48,7 +48,6 @@ export function balances({ radius, airDensity, coefficient }: Wheel, wind: numbe
         const stable = before > 0;
         const share = stable ? crossing((x) => -surplus(x), low, high) : crossing(surplus, low, high);
         found.push({ speed: a.speed + share * (b.speed - a.speed), stable });
-        if (found.length === most) return found;
       }
       before = here;
     }

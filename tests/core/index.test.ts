@@ -13,6 +13,7 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'blankDesign',
     'boardDrawing',
     'breaches',
+    'cableChoices',
     'calculationReport',
     'candidateDesign',
     'choiceWord',
@@ -84,5 +85,7 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'workingLines',
     'workingOf',
     'workingsOf',
+    'yearAdvice',
+    'yearVariants',
   ]);
 });

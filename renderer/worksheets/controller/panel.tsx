@@ -26,6 +26,7 @@ export function Panel({ results }: FigureProps) {
               <TableCell>Situation</TableCell>
               <TableCell align="right">Comes</TableCell>
               <TableCell align="right">Limit</TableCell>
+              <TableCell align="right">Margin</TableCell>
               <TableCell>Verdict</TableCell>
               <TableCell>What to do</TableCell>
             </TableRow>
@@ -36,6 +37,7 @@ export function Panel({ results }: FigureProps) {
                 <TableCell>{v.situation}</TableCell>
                 <TableCell align="right">{format(v.value, kinds[v.unit], units, 3)}</TableCell>
                 <TableCell align="right">{format(v.limit, kinds[v.unit], units, 3)}</TableCell>
+                <TableCell align="right">{signedPercent(v.margin)}</TableCell>
                 <TableCell sx={{ color: colors[v.verdict], fontWeight: 500 }}>{v.verdict}</TableCell>
                 <TableCell>{v.advice}</TableCell>
               </TableRow>
@@ -46,3 +48,6 @@ export function Panel({ results }: FigureProps) {
     </Section>
   );
 }
+
+/** Room left, in whole per cent with its sign. */
+const signedPercent = (share: number) => `${share < 0 ? '−' : '+'}${Math.abs(100 * share).toFixed(0)} %`;

@@ -1,5 +1,6 @@
 import type { Worksheet } from '../worksheet';
 import { Figure } from './figure';
+import { Panel } from './panel';
 
 export const emf: Worksheet = {
   id: 'emf',
@@ -31,4 +32,5 @@ export const emf: Worksheet = {
   ],
   cautions: ['rectifier', 'cable'],
   Figure,
+  Panel,
 };

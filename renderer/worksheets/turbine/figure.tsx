@@ -42,9 +42,18 @@ function speedChart(_design: Design, results: Results): Chart {
     title: 'Speed of the shaft',
     x: windAxis(results),
     y: { label: 'Speed', kind: 'rpm', fromZero: true },
-    series: [{ label: 'Speed', values: results.match.map((p) => p.rpm) }],
+    series: [{ label: 'Speed', values: results.match.map((p) => p.rpm) }, ...otherBalances(results)],
     limits: windLimits(results),
   };
+}
+
+/** Speeds that hold as well, for a wheel that was already faster, and those at which it tips over; no series where there is none. */
+function otherBalances({ match }: Results) {
+  const others = match.map(({ balances, rpm }) => balances.filter((each) => each.rpm > rpm * (1 + 1e-6)));
+  return [
+    { label: 'Holds as well', values: others.map((each) => each.findLast(({ stable }) => stable)?.rpm ?? null) },
+    { label: 'Tips over', values: others.map((each) => each.find(({ stable }) => !stable)?.rpm ?? null) },
+  ].filter(({ values }) => values.some((v) => v !== null));
 }
 
 function ratioChart({ turbine, site }: Design, results: Results): Chart {

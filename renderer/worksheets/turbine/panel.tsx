@@ -7,6 +7,9 @@ import { QuantityCell } from '../../parts/quantity-cell';
 import { Section } from '../../parts/section';
 import { editEntry, editList, setFault, settleEntry, useDesign } from '../../state/design';
 import { quantityAt } from '../../words';
+import type { FigureProps } from '../worksheet';
+import { OperatingPoints } from './operating-points';
+import { YearPanel } from './year-panel';
 
 type Point = [tipSpeedRatio: number, powerCoefficient: number];
 
@@ -16,8 +19,19 @@ const columns: { quantity: Quantity; range: { min: number; max: number } }[] = [
 ];
 const FEWEST = 3; // as the design file allows
 
+/** Where the pair settles, and the wheel's own curve. */
+export function Panel({ design, results }: FigureProps) {
+  return (
+    <>
+      <OperatingPoints design={design} results={results} />
+      <YearPanel design={design} />
+      <MeasuredCurve />
+    </>
+  );
+}
+
 /** The wheel's own curve as measured, in place of the three numbers. */
-export function Panel() {
+function MeasuredCurve() {
   const turbine = useDesign((s) => s.design.turbine);
   const faults = useDesign((s) => s.faults);
   const points = turbine.curve;

@@ -75,3 +75,35 @@ test('on the battery’s side 1440 W at 24 V are all of 60 A', () => {
   expect(rated).toMatchObject({ verdict: 'tight', value: 60, limit: 60, unit: 'A' });
   expect(rated.advice).toContain('216 W less');
 });
+
+test('furling is advised from the wind at which as much as may be comes', () => {
+  // 25 A of 20 A at rated wind, 17 A may come: between 8 m/s with 12 A and 10 m/s with 25 A, 8 + 2 · 5/13 = 8.77.
+  const winds = [
+    { wind: 8, dcAmps: 12, dcWatts: 400 },
+    { wind: 10, dcAmps: 25, dcWatts: 600 },
+  ];
+  expect(advised('Rated wind', { winds, rated: { amps: 25, watts: 600 } }).advice).toContain('furl from 8.8 m/s');
+  // 850 W of 1000 W may come: 8 + 2 · (850 − 400)/(1200 − 400) = 9.125.
+  const more = winds.map((each) => ({ ...each, dcWatts: each.wind === 10 ? 1200 : 400 }));
+  expect(advised('Battery full', { winds: more, greatestWatts: 1200 }).advice).toContain('furl from 9.1 m/s');
+});
+
+test('with its load lost the free wheel may meet as much wind as brings the volts that pass', () => {
+  // 150 V at 25 m/s; 85 V at 25 · 85/150 = 14.17 m/s.
+  expect(advised('Gust, load lost', { gustWind: 25 }).advice).toContain('never meets more than 14.2 m/s');
+});
+
+test('fewer turns and delta say at which speed charging begins then', () => {
+  // 45 of 80 turns: 300 · 80/45 = 533 rpm.
+  const inDelta = () => ({ share: 0.5, cutInRpm: 600 });
+  const { advice } = advised('Gust, load lost', { cutInRpm: 300, inDelta });
+  expect(advice).toContain('35 turns fewer a coil, cut-in then at 533 rpm');
+  expect(advice).toContain('delta instead of star, 75 V, cut-in then at 600 rpm');
+});
+
+test('the margin is what is left of the limit, or lacks to it', () => {
+  // (100 − 150)/100; (30 − 20)/20; (1000 − 600)/1000
+  expect(advised('Gust, load lost').margin).toBeCloseTo(-0.5, 9);
+  expect(advised('Light wind').margin).toBeCloseTo(0.5, 9);
+  expect(advised('Battery full').margin).toBeCloseTo(0.4, 9);
+});

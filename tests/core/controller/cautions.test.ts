@@ -17,7 +17,7 @@ test.each([
 });
 
 test('a controller overrun is a danger, one that sleeps a warning, one that is merely tight is not mentioned', () => {
-  const verdict = { situation: 'Gust, load lost', value: 180, limit: 150, unit: 'V', advice: 'Mend it.' } as const;
+  const verdict = { situation: 'Gust, load lost', value: 180, limit: 150, unit: 'V', margin: 0, advice: 'Mend it.' } as const;
   const [overrun, asleep, ...rest] = controllerCautions([
     { ...verdict, verdict: 'fail' },
     { ...verdict, situation: 'Light wind', verdict: 'fail', value: 12, limit: 20 },

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { CABLE_SECTIONS, cableCautions, cableDrop, cableResistance } from '../../../core/rectifier/cable';
+import { CABLE_SECTIONS, cableCautions, cableChoices, cableDrop, cableResistance } from '../../../core/rectifier/cable';
 
 test('a direct-current cable counts there and back, an alternating-current one a line at a time', () => {
   // 20 m of 10 mm² copper at 20 °C: 20/58/10 = 34.48 mΩ one way (IEC 60028).
@@ -28,3 +28,14 @@ test('where no section would do it says what would', () => {
 });
 
 test('sections rise', () => expect([...CABLE_SECTIONS].sort((a, b) => a - b)).toEqual(CABLE_SECTIONS));
+
+// 6 mm² keeps 40 of 520 W. 10 mm²: 24 of 504 W, 4.76 %, the least that does; 4 mm²: 60 of 540 W, 11.1 %.
+test('sections to choose from stand about the least that would do, the cable’s own among them', () => {
+  const choices = cableChoices({ section: 6e-6 }, 40, 480);
+  expect(choices.map(({ section }) => Math.round(section * 1e6))).toEqual([4, 6, 10, 16, 25]);
+  expect(choices.map(({ enough }) => enough)).toEqual([false, false, true, true, true]);
+  expect(choices[0].drop).toBeCloseTo(60 / 540, 9);
+  expect(choices[2].lost).toBeCloseTo(24, 9);
+  expect(cableChoices({ section: 7e-6 }, 40, 480).map(({ section }) => section)).toContain(7e-6);
+  expect(cableChoices({ section: 6e-6 }, 0, 480)).toEqual([]);
+});

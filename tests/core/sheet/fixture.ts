@@ -127,9 +127,10 @@ export function resultsFor(design: Design): Results {
         value: 143,
         limit: 100,
         unit: 'V',
+        margin: -0.43,
         advice: 'Wind fewer turns, or brake before the controller is disconnected.',
       },
-      { situation: 'rated wind', verdict: 'pass', value: 24.8, limit: 40, unit: 'A', advice: 'Nothing to change.' },
+      { situation: 'rated wind', verdict: 'pass', value: 24.8, limit: 40, unit: 'A', margin: 0.38, advice: 'Nothing to change.' },
     ],
     cautions: [
       {
@@ -213,6 +214,7 @@ export function resultsFor(design: Design): Results {
         shaftWatts: 842.4,
         coilTemperature: 88,
       },
+      balances: [{ rpm: 418, stable: true }],
       gust: { rpm: 900, coilTemperature: 180, runsAway: false, shaftWatts: 2900, heat: 700, mostHeat: 700, seconds: 240 },
       start: { wind: 1.2 },
       demands: { gustVolts: 131, ratedOpenVolts: 62, lightVolts: 29, greatestWatts: 672 },
