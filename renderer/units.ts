@@ -188,6 +188,12 @@ export function format(value: number | null | undefined, kind: UnitKind, prefere
   return unit === '' || text === '–' ? text : unit === '°' ? `${text}${unit}` : `${text} ${unit}`;
 }
 
+/** How drawings write lengths, without the unit: a tenth of a millimetre, or a thousandth of an inch. */
+export const bareLength =
+  ({ length }: UnitPreferences) =>
+  (metres: number): string =>
+    String(Number(fromSi(metres, factorOf('length', length)).toFixed(length === 'in' ? 3 : 1))).replace('-', '−');
+
 /** A difference in the user's unit, signed; an offset between two temperature scales does not count. */
 export function formatDifference(difference: number, kind: UnitKind, preferences: UnitPreferences): string {
   const offset = kind === 'temperature' ? (factorOf(kind, entryUnit(kind, preferences)).offset ?? 0) : 0;

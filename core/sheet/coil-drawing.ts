@@ -4,7 +4,7 @@ import type { Layout } from '../winding/section';
 import { letteredDrawing } from './bounds';
 import { arrowHead, centred, dimension, leader, line, turningArrow } from './dimensions';
 import type { Drawing, Point, Stroke } from './drawing';
-import { bareMm, many } from './figures';
+import { bareMm, type LengthText, many } from './figures';
 import { outline, turnOutline } from './outlines';
 import { textWidth } from './text-size';
 
@@ -12,10 +12,10 @@ type Concentrated = Extract<Layout, { kind: 'concentrated' }>;
 type Serpentine = Extract<Layout, { kind: 'serpentine' }>;
 
 /** One coil, or one lobe of a serpentine ring, with its sizes, its sense, its start and its finish. Seen from above, the axle below the drawing. */
-export function coilDrawing({ winding, discs }: Design, { stages }: Results): Drawing {
+export function coilDrawing({ winding, discs }: Design, { stages }: Results, length: LengthText = bareMm): Drawing {
   const { layout, turns } = winding;
-  const words = `${many(turns, 'turn')}, the middle one ${bareMm(stages.winding.meanTurn)} long`;
-  return layout.kind === 'concentrated' ? coil(layout, discs.poles, words) : lobe(layout, discs.poles, words);
+  const words = `${many(turns, 'turn')}, the middle one ${length(stages.winding.meanTurn)} long`;
+  return layout.kind === 'concentrated' ? coil(layout, discs.poles, words, length) : lobe(layout, discs.poles, words, length);
 }
 
 const PAPER = { width: 178, height: 112 };
@@ -23,7 +23,7 @@ const PAPER = { width: 178, height: 112 };
 /** Turned so that the coil's axis points up. */
 const upwards = Math.PI / 2;
 
-function coil(layout: Concentrated, poles: number, words: string): Drawing {
+function coil(layout: Concentrated, poles: number, words: string, length: LengthText): Drawing {
   const mm = (metres: number) => metres * 1000;
   const { holeInnerRadius, holeOuterRadius, holeInnerWidth, holeOuterWidth, legWidth } = layout;
   const [low, high, leg] = [mm(holeInnerRadius), mm(holeOuterRadius), mm(legWidth)];
@@ -38,19 +38,19 @@ function coil(layout: Concentrated, poles: number, words: string): Drawing {
     ...turningArrow(middle, turn, -0.35 * Math.PI, 1.7 * Math.PI, Math.min(1.2 * size, 0.8 * turn), 'outline'),
     ...lead([-0.4 * wide, high], [-Math.max(0.4 * wide, size), high + leg + 2 * size], 'S', size),
     ...lead([0.4 * wide, high + leg], [Math.max(0.4 * wide, size), high + leg + 2 * size], 'F', size),
-    ...dimension([-wide, high], [wide, high], leg + 5.5 * size, bareMm(holeOuterWidth), size),
-    ...dimension([-narrow, low], [narrow, low], -(leg + 2.5 * size), bareMm(holeInnerWidth), size),
-    ...dimension([-side, low - leg], [side, low - leg], -5.5 * size, `over all ${bareMm((side * 2) / 1000)}`, size),
-    ...dimension([side, high], [side, low], 2.5 * size, bareMm(holeOuterRadius - holeInnerRadius), size),
+    ...dimension([-wide, high], [wide, high], leg + 5.5 * size, length(holeOuterWidth), size),
+    ...dimension([-narrow, low], [narrow, low], -(leg + 2.5 * size), length(holeInnerWidth), size),
+    ...dimension([-side, low - leg], [side, low - leg], -5.5 * size, `over all ${length((side * 2) / 1000)}`, size),
+    ...dimension([side, high], [side, low], 2.5 * size, length(holeOuterRadius - holeInnerRadius), size),
     ...dimension(
       [side, high + leg],
       [side, low - leg],
       5.5 * size,
-      `over all ${bareMm(holeOuterRadius - holeInnerRadius + 2 * legWidth)}`,
+      `over all ${length(holeOuterRadius - holeInnerRadius + 2 * legWidth)}`,
       size,
     ),
-    ...dimension([-wide, high], [-wide, high + leg], leg + 2.5 * size, `leg ${bareMm(legWidth)}`, size),
-    ...toAxle([0, low - leg - 7.8 * size], `hole begins ${bareMm(holeInnerRadius)} from the axle`, size),
+    ...dimension([-wide, high], [-wide, high + leg], leg + 2.5 * size, `leg ${length(legWidth)}`, size),
+    ...toAxle([0, low - leg - 7.8 * size], `hole begins ${length(holeInnerRadius)} from the axle`, size),
     centred([0, low - leg - 10.2 * size], words, size),
   ]);
 }
@@ -73,7 +73,7 @@ function toAxle(at: Point, words: string, size: number): Stroke[] {
 }
 
 /** Two legs of a ring with the arcs on both sides of them. */
-function lobe(layout: Serpentine, poles: number, words: string): Drawing {
+function lobe(layout: Serpentine, poles: number, words: string, length: LengthText): Drawing {
   const pitch = (2 * Math.PI) / poles;
   const [inner, outer, leg] = [layout.innerRadius, layout.outerRadius, layout.legWidth].map((v) => v * 1000);
   const at = (radius: number, angle: number): Point => [radius * Math.sin(angle), radius * Math.cos(angle)];
@@ -98,15 +98,15 @@ function lobe(layout: Serpentine, poles: number, words: string): Drawing {
       at(outer, -half),
       at(outer, half),
       outer * (1 - Math.cos(half)) + leg / 2 + 5 * size,
-      `leg to leg ${bareMm(2 * layout.outerRadius * Math.sin(half))}`,
+      `leg to leg ${length(2 * layout.outerRadius * Math.sin(half))}`,
       size,
     ),
-    ...dimension(at(outer, half), at(inner, half), leg / 2 + 2.5 * size, bareMm(layout.outerRadius - layout.innerRadius), size),
-    ...legWidthWords(at(middle, -half), leg, half, `leg width ${bareMm(layout.legWidth)}`, size),
+    ...dimension(at(outer, half), at(inner, half), leg / 2 + 2.5 * size, length(layout.outerRadius - layout.innerRadius), size),
+    ...legWidthWords(at(middle, -half), leg, half, `leg width ${length(layout.legWidth)}`, size),
     centred([0, lowest - 4.4 * size], words, size),
     ...toAxle(
       [0, lowest - 2 * size],
-      `middle of the arcs ${bareMm(layout.innerRadius)} and ${bareMm(layout.outerRadius)} from the axle`,
+      `middle of the arcs ${length(layout.innerRadius)} and ${length(layout.outerRadius)} from the axle`,
       size,
     ),
   ]);

@@ -21,6 +21,8 @@ export const count = (value: number) => decimals(value, 0);
 /** Lengths on the bench, to a tenth of a millimetre. [m] */
 export const mm = (metres: number) => `${decimals(metres * 1000, 1)}${nb}mm`;
 export const bareMm = (metres: number) => decimals(metres * 1000, 1);
+/** How a drawing writes its lengths: in millimetres on paper, in the user's unit on screen. */
+export type LengthText = (metres: number) => string;
 /** Wire diameters and enamel, to a thousandth. [m] */
 export const wireMm = (metres: number) => `${decimals(metres * 1000, 3)}${nb}mm`;
 /** Lengths of wire and cable. [m] */

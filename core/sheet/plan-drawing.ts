@@ -5,7 +5,7 @@ import { letteredDrawing } from './bounds';
 import { centred, dimension, line } from './dimensions';
 import type { Drawing, Layer, Point, Stroke } from './drawing';
 import type { Coil } from '../winding/stage';
-import { bareMm } from './figures';
+import { bareMm, type LengthText } from './figures';
 import { phaseLetter } from './joins';
 import { outline, turnOutline } from './outlines';
 import { textWidth } from './text-size';
@@ -13,7 +13,7 @@ import { textWidth } from './text-size';
 export const phaseLayer = (phase: number) => `phase-${phase}` as Layer;
 
 /** Magnets of the lower disc and all the coils in place, seen along the axle from above, with the circles that set them out. */
-export function planDrawing(design: Design, results: Results): Drawing {
+export function planDrawing(design: Design, results: Results, length: LengthText = bareMm): Drawing {
   const { outerRadius, innerRadius, coils } = results.stages.winding;
   const magnets = shapeModel(design.magnets.shape).radii(design.magnets.shape, design.discs.pitchRadius);
   const inside = 1000 * Math.min(innerRadius, magnets.inner);
@@ -27,7 +27,7 @@ export function planDrawing(design: Design, results: Results): Drawing {
     const numbersFrom = edge + (lettersOutside ? 2 : 0) * size;
     const reach = numbersFrom + (numbersOutside ? widest + 1 : 0) * size;
     const across = (radius: number, row: number, what: string) =>
-      dimension([-radius * 1000, 0], [radius * 1000, 0], -(reach + (3 + row * 2.6) * size), `${what} ∅ ${bareMm(2 * radius)}`, size);
+      dimension([-radius * 1000, 0], [radius * 1000, 0], -(reach + (3 + row * 2.6) * size), `${what} ∅ ${length(2 * radius)}`, size);
     return [
       { kind: 'circle', layer: 'construction', centre: [0, 0], radius: design.discs.pitchRadius * 1000, name: 'pitch circle' },
       ...magnetsInPlace,

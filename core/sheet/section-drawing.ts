@@ -4,7 +4,7 @@ import { shapeModel } from '../magnets/shapes';
 import { letteredDrawing } from './bounds';
 import { centred, dimension, line, rectangle, text } from './dimensions';
 import type { Drawing, Point, Stroke } from './drawing';
-import { bareMm } from './figures';
+import { bareMm, type LengthText } from './figures';
 import { phaseLetter } from './joins';
 import { phaseLayer } from './plan-drawing';
 import { textWidth } from './text-size';
@@ -17,8 +17,8 @@ interface Slice {
 }
 
 /** Cut along the pitch circle and laid flat: plates, magnets, air, skin and copper, each with its thickness. */
-export function sectionDrawing(design: Design, results: Results): Drawing {
-  const slices = slicesOf(design, results);
+export function sectionDrawing(design: Design, results: Results, length: LengthText = bareMm): Drawing {
+  const slices = slicesOf(design, results, length);
   const [bottom, top] = [Math.min(...slices.map((s) => s.from)), Math.max(...slices.map((s) => s.to))];
   const height = top - bottom;
   const pitch = (2000 * Math.PI * design.discs.pitchRadius) / design.discs.poles;
@@ -33,22 +33,22 @@ export function sectionDrawing(design: Design, results: Results): Drawing {
     ...[-1, 1].map((side) => line('former', [left, side * skinTop(design, results)], [right, side * skinTop(design, results)])),
     ...labels(slices, right, size),
     ...(design.discs.arrangement === 'single'
-      ? dimension([left, -half], [left, 0], 3 * size, `to the middle ${bareMm(results.gap.length / 2)}`, size)
-      : dimension([left, -half], [left, half], 3 * size, `gap ${bareMm(results.gap.length)}`, size)),
+      ? dimension([left, -half], [left, 0], 3 * size, `to the middle ${length(results.gap.length / 2)}`, size)
+      : dimension([left, -half], [left, half], 3 * size, `gap ${length(results.gap.length)}`, size)),
   ]);
 }
 
 const skinTop = (design: Design, results: Results) => results.stages.winding.copperHeight * 500 + design.winding.skin * 1000;
 
 /** What is met from below upwards. */
-function slicesOf({ magnets, discs, winding }: Design, { gap, stages }: Results): Slice[] {
+function slicesOf({ magnets, discs, winding }: Design, { gap, stages }: Results, length: LengthText): Slice[] {
   const half = gap.length * 500;
   const copperTop = stages.winding.copperHeight * 500;
   const skin = winding.skin * 1000;
   const thick = magnets.shape.axial * 1000;
   const plate = discs.backing.kind === 'steel' ? discs.backing.thickness * 1000 : 0;
   const slice = (words: string, from: number, to: number): Slice[] =>
-    to > from ? [{ words: `${words} ${bareMm((to - from) / 1000)}`, from, to }] : [];
+    to > from ? [{ words: `${words} ${length((to - from) / 1000)}`, from, to }] : [];
   const face = (sign: 1 | -1, words: string, from: number, to: number) => (sign === 1 ? slice(words, from, to) : slice(words, -to, -from));
   const disc = (sign: 1 | -1) => [
     ...face(sign, 'magnet', half, half + thick),
@@ -65,14 +65,14 @@ function slicesOf({ magnets, discs, winding }: Design, { gap, stages }: Results)
     ...slice('copper', -copperTop, copperTop),
     ...(openAbove ? face(1, 'skin', copperTop, copperTop + skin) : air(1)),
     ...(discs.arrangement === 'facing-pair' ? disc(1) : []),
-    ...(discs.arrangement === 'single-with-return' ? returnPlate(half, plate) : []),
+    ...(discs.arrangement === 'single-with-return' ? returnPlate(half, plate, length) : []),
   ].sort((a, b) => b.from - a.from);
 }
 
 /** As thick as the plate behind the magnets; where there is none, its thickness is left open. [mm] */
-function returnPlate(from: number, thickness: number): Slice[] {
+function returnPlate(from: number, thickness: number, length: LengthText): Slice[] {
   return thickness > 0
-    ? [{ words: `steel return plate ${bareMm(thickness / 1000)}`, from, to: from + thickness }]
+    ? [{ words: `steel return plate ${length(thickness / 1000)}`, from, to: from + thickness }]
     : [{ words: 'steel return plate', from, to: from + 8 }];
 }
 

@@ -17,6 +17,8 @@ interface DrawingPlateProps {
   height?: number;
   /** Black on white in any theme, as it comes out of the printer. */
   paper?: boolean;
+  /** Its lengths are in the user's unit. */
+  inUserUnit?: boolean;
   note?: ReactNode;
   handles?: readonly Handle[];
   onDrag?: (path: string, value: number) => void;
@@ -24,12 +26,23 @@ interface DrawingPlateProps {
 }
 
 /** A drawing of the core on screen, to be magnified and moved. */
-export function DrawingPlate({ drawing, description, height = 460, paper = false, note, handles, onDrag, onSettle }: DrawingPlateProps) {
+export function DrawingPlate({
+  drawing,
+  description,
+  height = 460,
+  paper = false,
+  inUserUnit = false,
+  note,
+  handles,
+  onDrag,
+  onSettle,
+}: DrawingPlateProps) {
   const { palette } = useTheme();
   const whole = useMemo(() => fitted(drawing.bounds), [drawing.bounds]);
   const { length } = useUnits();
-  // What is drawn is what is printed and cut, in one unit.
-  const isInMm = length !== 'mm' && drawing.strokes.some((stroke) => stroke.kind === 'text' && /\d/.test(stroke.text));
+  // What is printed and cut is in one unit.
+  const unit = inUserUnit ? 'inches' : 'mm';
+  const saysUnit = length !== 'mm' && (inUserUnit || paper);
   const { view, isMoved, magnify, reduce, reset, frame } = usePanZoom(whole);
   const tools = (
     <>
@@ -47,7 +60,19 @@ export function DrawingPlate({ drawing, description, height = 460, paper = false
     </>
   );
   return (
-    <Plate title={drawing.title} tools={tools} note={isInMm ? <>{note} Lengths in the drawing are in mm.</> : note}>
+    <Plate
+      title={drawing.title}
+      tools={tools}
+      note={
+        saysUnit ? (
+          <>
+            {note} Lengths in the drawing are in {unit}.
+          </>
+        ) : (
+          note
+        )
+      }
+    >
       <Box sx={{ p: 1, ...(paper && { bgcolor: '#ffffff' }) }}>
         <Box
           {...frame}

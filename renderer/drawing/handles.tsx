@@ -1,6 +1,8 @@
 import Box from '@mui/material/Box';
 import { useRef, type PointerEvent } from 'react';
 import type { Point } from '../../core';
+import { useUnits } from '../parts/unit-preferences';
+import { format } from '../units';
 
 /** A place in a drawing that is dragged along a line to change a length. */
 export interface Handle {
@@ -34,6 +36,7 @@ export function Handles({ handles, ...events }: Props) {
 
 function HandleShape({ handle, onDrag, onSettle }: { handle: Handle } & Omit<Props, 'handles'>) {
   const { path, label, at, along, perMm, value } = handle;
+  const units = useUnits();
   // The drawing takes its size from what it shows, so it may change under the pointer: what counts is its scale as the drag began.
   const drag = useRef<{ x: number; y: number; from: number; toMm: DOMMatrix } | null>(null);
   const start = (event: PointerEvent<SVGGElement>) => {
@@ -75,7 +78,7 @@ function HandleShape({ handle, onDrag, onSettle }: { handle: Handle } & Omit<Pro
         '&:hover .eye': { strokeWidth: 0 },
       })}
     >
-      <title>{`${label}: drag to change`}</title>
+      <title>{`${label} ${format(value, 'length', units)}: drag to change`}</title>
       <path className="rim" d={dot} />
       <path className="eye" d={dot} />
       <path className="reach" d={dot} />

@@ -132,6 +132,9 @@ test('inches and degrees Fahrenheit are shown everywhere and kept', async () => 
   await app.page.keyboard.press('Alt+L');
   await app.page.keyboard.press('Alt+F');
   expect(await entry('Thickness').inputValue()).toBe('0.3937');
+  const gap = Number((await app.page.getByRole('button', { name: /^Magnet face to magnet face/ }).innerText()).match(/[\d.]+/g)?.at(-1));
+  await app.page.getByText(new RegExp(`^gap ${Number(gap.toFixed(3))}$`)).waitFor();
+  await app.page.getByText('Lengths in the drawing are in inches.').first().waitFor();
   await app.page.waitForTimeout(300);
   await app.page.reload();
   await settled();

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { CurvePoint } from '../../core';
+import { coilDrawing, type CurvePoint, planDrawing, sectionDrawing } from '../../core';
 import { layerInk, lineInk } from '../../renderer/drawing/inks';
 import { workingRange } from '../../renderer/drawing/working-range';
+import { bareLength } from '../../renderer/units';
 import { legDrawing } from '../../renderer/worksheets/wire/leg-drawing';
 import { designWith, resultsFor, serpentine } from '../core/sheet/fixture';
 
@@ -35,6 +36,27 @@ describe('a leg cut across', () => {
     const leg = legDrawing(design, resultsFor(design));
     expect(leg.strandsIn).toBe(100_000);
     expect(circles(leg.drawing).length).toBeLessThanOrEqual(6000);
+  });
+});
+
+describe.each([
+  ['plan', planDrawing],
+  ['section', sectionDrawing],
+  ['coil', coilDrawing],
+])('the %s in inches', (_, draw) => {
+  it.each([designWith({}), designWith({ layout: serpentine })])('says the lengths of the one in millimetres over 25.4', (design) => {
+    const inches = bareLength({ length: 'in', wire: 'awg', temperature: 'C' });
+    const lengths = (length?: typeof inches) =>
+      draw(design, resultsFor(design), length).strokes.flatMap((stroke) => {
+        const found =
+          stroke.kind === 'text' && !/turn/.test(stroke.text) ? stroke.text.match(/(?<![\d.])\d+(?:\.\d+)?(?![A-Z\d.])/g) : null;
+        return found ?? [];
+      });
+    const [inMm, inInches] = [lengths().map(Number), lengths(inches).map(Number)];
+    expect(inMm.length).toBeGreaterThan(3);
+    expect(inInches.length).toBe(inMm.length);
+    // Half of the last digit of either.
+    inMm.forEach((mm, i) => expect(Math.abs(inInches[i] - mm / 25.4)).toBeLessThanOrEqual(0.0005 + 0.05 / 25.4 + 1e-9));
   });
 });
 

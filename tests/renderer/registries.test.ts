@@ -67,7 +67,7 @@ describe('actions', () => {
 
   test('every file that holds an action is in the registry', () => {
     const files = readdirSync(new URL('../../renderer/actions/', import.meta.url)).map((name) => name.replace('.ts', ''));
-    const machinery = ['action', 'attempt', 'file-name', 'keys', 'menu', 'open-text', 'registry', 'unless-unsaved'];
+    const machinery = ['action', 'attempt', 'file-name', 'keys', 'menu', 'open-again', 'open-text', 'registry', 'unless-unsaved'];
     const ids = actions.map((a) => a.id);
     const held: Record<string, string> = {
       print: 'print-sheet',

@@ -6,15 +6,15 @@ import { Harmonics } from '../../drawing/harmonics';
 import { LineChart } from '../../drawing/line-chart';
 import { Column, Plates } from '../../drawing/plate';
 import { useUnits } from '../../parts/unit-preferences';
-import { format } from '../../units';
+import { bareLength, format } from '../../units';
 import { FieldMapPlates } from './field-map-plates';
 import { dragging, gapHandles, pitchHandles } from '../handles';
 import { overlays, type FigureProps } from '../worksheet';
 
 export function Figure({ design, results, against }: FigureProps) {
   const units = useUnits();
-  const plan = useMemo(() => planDrawing(design, results), [design, results]);
-  const section = useMemo(() => sectionDrawing(design, results), [design, results]);
+  const plan = useMemo(() => planDrawing(design, results, bareLength(units)), [design, results, units]);
+  const section = useMemo(() => sectionDrawing(design, results, bareLength(units)), [design, results, units]);
   const profile = useMemo(() => profileChart(results), [results]);
   const others = useMemo(() => overlays(against, (v) => profileChart(v.results)), [against]);
   const { harmonics } = results.stages.field.profile;
@@ -25,6 +25,7 @@ export function Figure({ design, results, against }: FigureProps) {
           drawing={section}
           description={`The machine cut along the pitch circle and laid flat; gap ${format(results.gap.length, 'length', units)}`}
           height={300}
+          inUserUnit
           handles={gapHandles(design, results)}
           {...dragging}
         />
@@ -35,6 +36,7 @@ export function Figure({ design, results, against }: FigureProps) {
         <DrawingPlate
           drawing={plan}
           description={`${design.discs.poles} magnets and ${results.coils.count} coils seen along the axle`}
+          inUserUnit
           handles={pitchHandles(design)}
           {...dragging}
         />

@@ -3,14 +3,14 @@ import { coilDrawing } from '../../../core';
 import { DrawingPlate } from '../../drawing/drawing-plate';
 import { Plates } from '../../drawing/plate';
 import { useUnits } from '../../parts/unit-preferences';
-import { format } from '../../units';
+import { bareLength, format } from '../../units';
 import type { FigureProps } from '../worksheet';
 import { legDrawing } from './leg-drawing';
 
 export function Figure({ design, results }: FigureProps) {
   const units = useUnits();
   const leg = useMemo(() => legDrawing(design, results), [design, results]);
-  const coil = useMemo(() => coilDrawing(design, results), [design, results]);
+  const coil = useMemo(() => coilDrawing(design, results, bareLength(units)), [design, results, units]);
   const { layout, thickness } = design.winding;
   const window = `${format(layout.legWidth, 'length', units)} wide, ${format(thickness, 'length', units)} high`;
   const fill = format(results.coils.fill, 'percent', units, 3);
@@ -26,7 +26,7 @@ export function Figure({ design, results }: FigureProps) {
         height={340}
         note={words}
       />
-      <DrawingPlate drawing={coil} description="One coil with its sizes, sense of winding, start and finish" height={400} />
+      <DrawingPlate drawing={coil} description="One coil with its sizes, sense of winding, start and finish" height={400} inUserUnit />
     </Plates>
   );
 }
