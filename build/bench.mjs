@@ -28,7 +28,8 @@ try {
     for (const { name, least, median, slow, runs, budgetMs, against, note } of rows) {
       const times = [least, median, slow].map((time) => time.toFixed(3).padStart(11));
       console.log(`${name.padEnd(width)}${times.join('')}${String(runs).padStart(7)}`);
-      if (against) console.log(`  ${(median / rows.find((row) => row.name === against).median).toFixed(0)} times as long as “${against}”`);
+      if (against)
+        console.log(`  ${(median / rows.find((row) => row.name === against).median).toPrecision(3)} times as long as “${against}”`);
       if (note) console.log(`  ${await note()}`);
       if (median > budgetMs) console.log(`  over its budget of ${budgetMs} ms`);
     }

@@ -84,7 +84,7 @@ const targets = {
   renderer,
   window: () => bundles('window', 'main', 'preload'),
   served: () => bundles('served', 'server'),
-  cli: () => bundles('cli', 'main'),
+  cli: () => bundles('cli', 'main', 'thread'),
 };
 
 const asked = process.argv.slice(2);

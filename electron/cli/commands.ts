@@ -15,6 +15,7 @@ import {
 } from '../../core/index';
 import { designText } from '../design-text';
 import { reason } from '../whole-file';
+import { searched, spreadOut } from './explore';
 import { fieldTable, pointsFrom } from './points';
 import { reportOf } from './report';
 
@@ -35,7 +36,7 @@ interface Command {
   words: number;
   flags: readonly string[];
   /** Gives what goes to standard output. */
-  run(words: string[], flags: ReadonlySet<string>): string;
+  run(words: string[], flags: ReadonlySet<string>): string | Promise<string>;
 }
 
 /** Writes one of the documents on A4, dated today. */
@@ -107,10 +108,24 @@ const commands: Record<string, Command> = {
     flags: [],
     run: ([file]) => netlistOf(designIn(file!)),
   },
+  search: {
+    usage: 'search FILE [--json]',
+    does: 'the trade-off front of what can be built from the shelf',
+    words: 1,
+    flags: ['--json'],
+    run: ([file], flags) => searched(designIn(file!), flags.has('--json')),
+  },
+  spread: {
+    usage: 'spread FILE [--json]',
+    does: '5–95 % bands from the build tolerances, 1000 machines drawn',
+    words: 1,
+    flags: ['--json'],
+    run: ([file], flags) => spreadOut(designIn(file!), flags.has('--json')),
+  },
 };
 
 /** Runs one command line and gives what it prints; throws when it cannot. */
-export function run(args: string[]): string {
+export function run(args: string[]): string | Promise<string> {
   const [name, ...rest] = args;
   if (name === '--help' || name === 'help') return help();
   if (name === undefined) throw new Error(`name a command: ${Object.keys(commands).join(', ')} (--help tells more)`);

@@ -5,10 +5,14 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exitCode = error.code === 'EPIPE' ? 0 : 1;
 });
 
-try {
-  process.stdout.write(run(process.argv.slice(2)));
-} catch (error) {
-  const { message, exitCode } = failure(error);
-  process.stderr.write(`gapwright: ${message}\n`);
-  process.exitCode = exitCode;
+async function main(): Promise<void> {
+  try {
+    process.stdout.write(await run(process.argv.slice(2)));
+  } catch (error) {
+    const { message, exitCode } = failure(error);
+    process.stderr.write(`gapwright: ${message}\n`);
+    process.exitCode = exitCode;
+  }
 }
+
+void main();

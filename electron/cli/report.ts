@@ -1,4 +1,5 @@
 import type { Results } from '../../core/index';
+import { figures, table } from './table';
 
 type Row = [label: string, value: number | string, unit?: string];
 
@@ -100,22 +101,4 @@ export function reportOf(results: Results): string {
 
 function factLine([label, value, unit = '']: Row): string {
   return `  ${label.padEnd(28)}${figures(value).padStart(10)} ${typeof value === 'string' && value === 'never' ? '' : unit}`.trimEnd();
-}
-
-function table<T>(title: string, items: readonly T[], columns: Record<string, (item: T) => number | string>): string[] {
-  if (!items.length) return [];
-  const body = items.map((item) => Object.values(columns).map((cell) => cell(item)));
-  const isWords = Object.keys(columns).map((_, column) => typeof body[0]![column] === 'string');
-  const rows = [Object.keys(columns), ...body.map((row) => row.map(figures))];
-  const widths = isWords.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
-  const line = (row: string[]) =>
-    `  ${row.map((cell, column) => (isWords[column] ? cell.padEnd(widths[column]!) : cell.padStart(widths[column]!))).join('  ')}`.trimEnd();
-  return [title, ...rows.map(line), ''];
-}
-
-function figures(value: number | string): string {
-  if (typeof value === 'string') return value;
-  const size = Math.abs(value);
-  if (size !== 0 && size < 1e-3) return value.toExponential(3);
-  return size >= 1000 ? value.toFixed(0) : String(Number(value.toPrecision(4)));
 }

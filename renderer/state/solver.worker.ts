@@ -53,7 +53,7 @@ function problemsOf(error: unknown): Problem[] {
 }
 
 /** After so many solves all that an edit works through has been compiled; the first ones take ten times as long. */
-const ROUNDS = 12;
+const ROUNDS = 30;
 let warming: number | undefined;
 
 /** Solves the design a few times over with a little less clearance each time, one between any two requests, so that the first edit is as quick as the tenth. */

@@ -229,7 +229,7 @@ test('a table of points that cannot be read names the line and the column', () =
 });
 
 test('a command line that is not understood says what there is', () => {
-  expectRefusal(gapwright(), 1, /name a command: solve, sheet, report, cut, probe, netlist/);
+  expectRefusal(gapwright(), 1, /name a command: solve, sheet, report, cut, probe, netlist, search, spread/);
   expectRefusal(gapwright('frobnicate'), 1, /there is no command "frobnicate"; there are solve/);
   expectRefusal(gapwright('constructor'), 1, /there is no command/);
   expectRefusal(gapwright('solve'), 1, /usage: solve FILE \[--json\]/);
@@ -248,6 +248,8 @@ test('help lists the commands', () => {
     'cut FILE OUTDIR',
     'probe FILE POINTS.csv',
     'netlist FILE',
+    'search FILE [--json]',
+    'spread FILE [--json]',
   ])
     expect(stdout).toContain(command);
 });
