@@ -2,7 +2,7 @@ import type { Design } from '../design/schema';
 import { turnLinkage } from '../emf/linkage';
 import { fieldSource } from '../field/source';
 import type { GapSpectrum } from '../field/stage';
-import { gaussLegendre } from '../numeric/integrate';
+import { chebyshevNodes } from '../numeric/interpolate';
 import { layoutModel } from '../winding/layouts';
 
 /** Radii, and sets of images: what lies farther is smooth and hardly tells one magnet from its neighbours. */
@@ -37,7 +37,7 @@ export function singleMagnetLinkage({ magnets, discs, winding }: Design, gapLeng
   const sets = Array.from({ length: SETS }, (_, k) => source.stack.set(k)).flat();
   const bodies = sets.map(({ zCentre, axial }) => ({ zCentre, into: source.fieldOf(axial) }));
   const orders = Array.from({ length: (HARMONICS * poles) / 2 }, (_, i) => i + 1);
-  const radii = gaussLegendre(RADII, ...model.extent(layout)).nodes;
+  const radii = chebyshevNodes(RADII, ...model.extent(layout));
   const count = (SAMPLES * poles) / 2;
   const local = new Float64Array(3);
   const bz = orders.map(() => radii.map(() => 0));

@@ -46,7 +46,7 @@ function meanOverHeight({ bz, heights, radii, orders }: GapSpectrum, { height, t
  * In the gauge A_θ = 0, A_r = −r Σ b_n sin(n p θ)/(n p), the flux of a turn is ∮ A_r dr along it: arcs about the axle give nothing, a straight edge is one
  * Gauss quadrature.
  *
- * Valid     a coil lying on +x; another one's linkage is the same, later.
+ * Valid     a coil lying on +x; another one's linkage is the same, later; orders evenly spaced.
  * Omits     the few turns' own grid: turns are spread evenly over the section.
  * Source    Stokes's theorem on the spectrum of field/.
  * Checked   tests/reference/linkage.test.ts
@@ -55,6 +55,7 @@ export function turnLinkage(spectrum: GapSpectrum, edgesAt: EdgesAt, section: Se
   const { orders, radii } = spectrum;
   const p = spectrum.poles / 2;
   const count = orders.length;
+  const step = count > 1 ? orders[1] - orders[0] : 1;
   const mean = meanOverHeight(spectrum, section);
   const chebyshev = chebyshevWeights(radii.length);
   const linkage = new Float64Array(count);
@@ -85,9 +86,9 @@ export function turnLinkage(spectrum: GapSpectrum, edgesAt: EdgesAt, section: Se
         const angle = p * Math.atan2(y, x);
         // dr · r
         const weight = turns * along.weights[k] * (x * (x1 - x0) + y * (y1 - y0));
-        // sin nε from the two orders before it.
-        const twice = 2 * Math.cos(2 * angle);
-        for (let h = 0, sine = Math.sin(angle), before = -sine; h < count; h++) {
+        // sin nε from the two orders before it: they are evenly spaced.
+        const twice = 2 * Math.cos(step * angle);
+        for (let h = 0, sine = Math.sin(orders[0] * angle), before = Math.sin((orders[0] - step) * angle); h < count; h++) {
           linkage[h] -= (weight * field[h] * sine) / orders[h];
           [sine, before] = [twice * sine - before, sine];
         }

@@ -128,7 +128,7 @@ describe.each(demos)('%s', (name) => {
     expect(files).toEqual(parts.flatMap((part) => [`${part}.dxf`, `${part}.svg`]));
     for (const part of parts) {
       const contents = ['dxf', 'svg'].map((kind) => readFileSync(path.join(out, `${part}.${kind}`), 'utf8'));
-      expect(contents[0]).toMatch(/^ *0\r\nSECTION\r\n[^]*EOF\r\n$/);
+      expect(contents[0]).toMatch(/^0\nSECTION\n[^]*\n0\nEOF\n?$/);
       expect(contents[1]).toMatch(/^<svg [^]*<\/svg>\n$/);
       expect(contents.join('')).not.toMatch(/NaN|undefined|Infinity/);
     }
