@@ -3,12 +3,14 @@ import { createRequire } from 'node:module';
 import path from 'node:path';
 import chromium from '@sparticuz/chromium';
 
-/** Our own list: the one that the package brings switches web security off, which would hide what the content policy forbids. */
+/**
+ * Our own list: the one that the package brings switches web security off, which would hide what the content policy forbids. Without a graphics card one
+ * would be played by the processor, which is busy enough.
+ */
 export const chromiumArgs = [
   '--no-sandbox',
   '--disable-dev-shm-usage',
-  '--use-angle=swiftshader',
-  '--enable-unsafe-swiftshader',
+  '--disable-gpu',
   '--font-render-hinting=none',
   '--disable-background-networking',
   '--disable-component-update',
