@@ -37,6 +37,8 @@ export { turbineStage } from './turbine/stage';
 export { THERMAL_CLASSES } from './heat/limits';
 export type { ControllerVerdict } from './controller/stage';
 export type { Drawing, Layer, Point, Stroke } from './sheet/drawing';
+export { tableCsv, tableNames } from './print/csv';
+export type { TableName } from './print/csv';
 export { dxfText } from './print/dxf';
 export { reportPdf, sheetPdf } from './print/pdf';
 export { templatePdf } from './print/templates';

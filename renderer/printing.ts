@@ -1,10 +1,10 @@
 import fontUrl from '../assets/fonts/DejaVuSans.ttf?url';
-import { reportPdf, sheetPdf, type Design, type Results } from '../core';
+import { reportPdf, sheetPdf, templatePdf, type Design, type Results } from '../core';
 
 /** Set by the build. */
 declare const GAPWRIGHT_VERSION: string;
 
-const writers = { sheet: sheetPdf, report: reportPdf };
+const writers = { sheet: sheetPdf, report: reportPdf, templates: templatePdf };
 
 /** A document as PDF bytes, with today's date and the font that has its signs. Loaded only when one is asked for. */
 export async function printed(

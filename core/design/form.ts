@@ -10,6 +10,8 @@ export interface FormEntry {
   /** Allowed words, for a choice or for the kind of a union. */
   choices?: string[];
   text?: boolean;
+  /** A whole section that may be left out. */
+  section?: boolean;
 }
 
 /**
@@ -38,6 +40,7 @@ export function entryAt(path: string, design: Design): FormEntry | undefined {
   if (inner instanceof z.ZodEnum) return { optional, choices: inner.options.map(String) };
   if (inner instanceof z.ZodDiscriminatedUnion) return { optional, choices: kindsOf(inner) };
   if (inner instanceof z.ZodString) return { optional, text: true };
+  if (inner instanceof z.ZodObject && optional) return { optional, section: true };
   const number = entryMeta(inner);
   return number ? { optional, number } : undefined;
 }

@@ -15,15 +15,15 @@ export function reelLength(reel: Reel): number {
   return reel.mass / (METALS[reel.metal].density * section);
 }
 
-/** Wire, magnets, diodes and cable. */
-export function shoppingBlocks(design: Design, results: Results): Block[] {
+/** Wire, magnets, diodes and cable: what, and how much of it. */
+export function shoppingRows(design: Design, results: Results): [item: string, what: string][] {
   const { winding, discs, magnets, cable } = design;
   const { wire } = winding;
   const needed = results.coils.wireLength * (1 + ALLOWANCE);
   const discsWithMagnets = discs.arrangement === 'facing-pair' ? 2 : 1;
   const single = effectiveConnection(winding.connection, winding.phases) === 'separate';
   const cores = cable.side === 'dc' ? 2 : single ? 2 * winding.phases : winding.phases;
-  const rows: [string, string][] = [
+  return [
     [
       'Winding wire',
       `${wire.metal}, ${wireMm(wire.conductorDiameter)} bare, ${wireMm(wire.overallDiameter)} over the covering, class ${celsius(wire.thermalClass)}`,
@@ -40,8 +40,9 @@ export function shoppingBlocks(design: Design, results: Results): Block[] {
       `${metres(cable.length)} of ${cores} × ${squareMm(cable.section)} ${cable.metal}, ${cable.side === 'dc' ? 'rectifier to load' : 'generator to rectifier'}`,
     ],
   ];
-  return [{ kind: 'facts', rows }];
 }
+
+export const shoppingBlocks = (design: Design, results: Results): Block[] => [{ kind: 'facts', rows: shoppingRows(design, results) }];
 
 function shelfRows({ shelf = [], winding: { wire } }: Design, needed: number): [string, string][] {
   return shelf

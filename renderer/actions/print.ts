@@ -8,7 +8,7 @@ import { fileName } from './file-name';
 const isSolved = () => resultsStore.getState().results !== null;
 
 /** Saves one of the documents as PDF; the writer is loaded only now. */
-async function print(what: 'sheet' | 'report', ending: string): Promise<void> {
+async function print(what: 'sheet' | 'report' | 'templates', ending: string): Promise<void> {
   const { file } = designStore.getState();
   const { results, solvedFor } = resultsStore.getState();
   if (!results || !solvedFor) return;
@@ -35,4 +35,12 @@ export const printReport: Action = {
   group: 'File',
   enabled: isSolved,
   perform: () => print('report', 'calculation report'),
+};
+
+export const printTemplates: Action = {
+  id: 'print-templates',
+  label: () => 'Templates at natural size (PDF)…',
+  group: 'File',
+  enabled: isSolved,
+  perform: () => print('templates', 'templates'),
 };

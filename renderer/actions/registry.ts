@@ -1,5 +1,6 @@
 import type { Action } from './action';
 import { compare } from './compare';
+import { exportTables } from './export';
 import { goToWorksheet } from './go-to-worksheet';
 import { newDesign } from './new-design';
 import { newFromDemo } from './new-from-demo';
@@ -7,7 +8,7 @@ import { newFromHand } from './new-from-hand';
 import { open } from './open';
 import { openRecent } from './open-recent';
 import { pin } from './pin';
-import { printReport, printSheet } from './print';
+import { printReport, printSheet, printTemplates } from './print';
 import { redo } from './redo';
 import { save } from './save';
 import { saveAs } from './save-as';
@@ -27,6 +28,8 @@ export const actions: readonly Action[] = [
   saveAs,
   printSheet,
   printReport,
+  printTemplates,
+  ...exportTables,
   undo,
   redo,
   lengthUnit,

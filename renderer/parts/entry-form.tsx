@@ -61,10 +61,10 @@ export function EntryForm({ design, groups, faults, problems, ...events }: Props
           {group.tool}
           {group.entries.map((path) => {
             const parent = valueAt(design, path.split('.').slice(0, -1).join('.'));
-            const entry = path === 'controller' ? null : entryAt(path, design);
+            const entry = entryAt(path, design);
             const value = valueAt(design, path);
-            const isThere = entry === null || value !== undefined || (entry?.optional && parent !== undefined);
-            if (entry === undefined || !isThere) return null;
+            const isThere = value !== undefined || (entry?.optional && parent !== undefined);
+            if (!entry || !isThere) return null;
             const needed = path === 'controller' && design.load.kind === 'tracker';
             const own = { path, value, entry, needed, fault: faults[path], problem: problems[path] };
             return <Entry key={path} {...own} {...events} />;
@@ -78,8 +78,7 @@ export function EntryForm({ design, groups, faults, problems, ...events }: Props
 interface EntryProps extends FormEvents {
   path: string;
   value: unknown;
-  /** null: a whole section that is there or not. */
-  entry: FormEntry | null;
+  entry: FormEntry;
   /** The section cannot be taken out. */
   needed: boolean;
   fault?: string;
@@ -91,7 +90,7 @@ const Entry = memo(function Entry({ path, value, entry, needed, fault, problem, 
   const quantity = quantityAt(path);
   const { label, meaning } = quantity;
   const words = { path, label, meaning, problem };
-  if (entry === null)
+  if (entry.section)
     return (
       <SectionToggle {...words} present={value !== undefined} needed={needed} onChange={(present) => events.onToggle(path, present)} />
     );
@@ -134,7 +133,6 @@ const Entry = memo(function Entry({ path, value, entry, needed, fault, problem, 
 }, isSame);
 
 function isSame({ entry: a, ...before }: EntryProps, { entry: b, ...after }: EntryProps): boolean {
-  const sameEntry =
-    a?.number === b?.number && a?.optional === b?.optional && a?.text === b?.text && a?.choices?.join() === b?.choices?.join();
+  const sameEntry = a.number === b.number && a.optional === b.optional && a.text === b.text && a.choices?.join() === b.choices?.join();
   return sameEntry && (Object.keys(after) as (keyof typeof after)[]).every((key) => before[key] === after[key]);
 }

@@ -82,8 +82,11 @@ export function changeKind(path: string, kind: string, name: StepName): void {
   clearFaults(path);
 }
 
+/** Sections of the design that a form adds and takes out. */
+export type OptionalSection = 'controller' | 'workshop';
+
 /** Adds an optional section at its defaults, or takes it out. */
-export function toggleSection(section: 'controller', present: boolean, name: string): void {
+export function toggleSection(section: OptionalSection, present: boolean, name: string): void {
   const now = historyNow();
   put(committed(now, withValueAt(now.present, section, present ? sectionDefaults(section) : undefined), () => name));
   clearFaults(section);

@@ -8,7 +8,17 @@ import { ProblemList } from '../parts/problem-list';
 import { ResultList } from '../parts/result-list';
 import { Section } from '../parts/section';
 import { useUnits } from '../parts/unit-preferences';
-import { changeKind, designStore, editEntries, editEntry, setFault, settleEntry, toggleSection, useDesign } from '../state/design';
+import {
+  changeKind,
+  designStore,
+  editEntries,
+  editEntry,
+  setFault,
+  settleEntry,
+  toggleSection,
+  useDesign,
+  type OptionalSection,
+} from '../state/design';
 import { forgetPreset, keepPreset, type Table } from '../state/own-presets';
 import { useResults, type Variant } from '../state/results';
 import { setView, useView } from '../state/view';
@@ -49,12 +59,16 @@ export function Page({ worksheet }: { worksheet: Worksheet }) {
   );
 }
 
+const sectionWords: Record<OptionalSection, string> = { controller: 'charge controller', workshop: 'hub and bolts' };
+
 /** The same functions for every form and every time it is drawn. */
 const events: FormEvents = {
   onEdit: (path, value, typed) => editEntry(path, value, stepName, typed),
   onKind: (path, kind) => changeKind(path, kind, stepName),
-  onToggle: (path, present) =>
-    path === 'controller' && toggleSection(path, present, present ? 'charge controller added' : 'charge controller removed'),
+  onToggle: (path, present) => {
+    const section = path as OptionalSection;
+    toggleSection(section, present, `${sectionWords[section]} ${present ? 'added' : 'removed'}`);
+  },
   onPreset: (preset) => editEntries(preset.changes, preset.name),
   onKeep: (table, name) => keepPreset(ownPreset(table as Table, name, designStore.getState().design)),
   onForget: forgetPreset,

@@ -72,6 +72,8 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'stageQuantities',
     'standingCautions',
     'svgText',
+    'tableCsv',
+    'tableNames',
     'takeIn',
     'templatePdf',
     'threadsFor',

@@ -33,10 +33,7 @@ describe('worksheets', () => {
 
   test('every entry a worksheet lists is one of the design file', () => {
     for (const path of listed)
-      expect([path, path === 'controller' || designs.some((d) => entryAt(path, d)) || path.startsWith('controller.')]).toEqual([
-        path,
-        true,
-      ]);
+      expect([path, designs.some((d) => entryAt(path, d)) || /^(controller|workshop)\./.test(path)]).toEqual([path, true]);
   });
 
   test('every entry and result that is listed has its words', () => {
@@ -71,6 +68,7 @@ describe('actions', () => {
     const ids = actions.map((a) => a.id);
     const held: Record<string, string> = {
       print: 'print-sheet',
+      export: 'export-coil-table',
       'new-design': 'new',
       units: 'length-unit',
       'go-to-worksheet': 'go-magnets',
