@@ -31,7 +31,7 @@ export { diodePresets } from './rectifier/diodes';
 export { CABLE_SECTIONS, cableChoices } from './rectifier/cable';
 export { yearAdvice, yearVariants } from './explore/year-variants';
 export type { YearCurve } from './explore/year-variants';
-export { batteryPresets } from './charging/battery';
+export { batteryPresets, chargeLimits } from './charging/battery';
 export { standingCautions } from './controller/cautions';
 export { turbineStage } from './turbine/stage';
 export { THERMAL_CLASSES } from './heat/limits';

@@ -59,7 +59,7 @@ export function gustOf(
   respondOf: (plant: Plant) => Responder,
   from: GustFrom,
 ): Gust {
-  const met = gustPoint(plant, turbine, loaded, respondOf(plant), from);
+  const met = gustPoint(plant, turbine, loaded, respondOf, from);
   if (!met) return standstill(plant.airTemperature);
   const speed = met.point.rpm / RPM;
   const { coilTemperature, shaftWatts, copperLoss, eddyLoss } = met.point;
@@ -78,7 +78,7 @@ function gustPoint(
   plant: Plant,
   { wheel, runawayRatio }: TurbineResult,
   { load, responses, at }: LoadCurve,
-  respond: Responder,
+  respondOf: (plant: Plant) => Responder,
   { wind, speed }: GustFrom,
 ): Response | undefined {
   const found = balances(wheel, wind, load);
@@ -87,6 +87,7 @@ function gustPoint(
     const settled = speedFrom(found, speed);
     return settled > 0 ? at(settled) : undefined;
   }
+  const respond = respondOf(plant);
   const beyond = (shaft: (speed: number) => number) =>
     crossing((x) => shaft(x) - wheelPower(wheel, wind, x), top.speed, (runawayRatio * wind) / wheel.radius);
   const last = responses[responses.length - 1];
@@ -99,7 +100,7 @@ function gustPoint(
   // Only drag still grows; what the load takes there is asked for once, and the speed mended by it.
   const drag = (x: number) => plant.eddyLoss(x) + plant.bearingLoss(x);
   const from = ({ point }: Response) => point.shaftWatts - drag(point.rpm / RPM);
-  const near = respond(
+  const near = respondOf({ ...plant, settle: () => last.settling.temperature })(
     beyond((x) => from(last) + drag(x)),
     last,
   );

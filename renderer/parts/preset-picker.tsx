@@ -17,6 +17,8 @@ export interface PresetTable<Id extends string = string> {
   id: Id;
   /** What a row of it is. */
   label: string;
+  /** Where its numbers come from. */
+  source: string;
   presets: Preset[];
   /** Rows the user keeps. */
   own: Preset[];
@@ -36,7 +38,13 @@ export const rowOf = ({ own, presets }: PresetTable, design: Design): number =>
   [...own, ...presets].findIndex(({ changes }) => Object.entries(changes).every(([path, value]) => close(valueAt(design, path), value)));
 
 /** Fills a group from a table; where the entries are no row of it they can be kept as the user's own. */
-export const PresetPicker = memo(function PresetPicker({ table: { id, label, presets, own }, current, onPick, onKeep, onForget }: Props) {
+export const PresetPicker = memo(function PresetPicker({
+  table: { id, label, source, presets, own },
+  current,
+  onPick,
+  onKeep,
+  onForget,
+}: Props) {
   const box = fieldId(`preset.${id}`);
   const all = [...own, ...presets];
   const mine = own[current];
@@ -47,7 +55,12 @@ export const PresetPicker = memo(function PresetPicker({ table: { id, label, pre
   );
   return (
     <>
-      <FieldRow id={box} label={label} meaning="Fills the entries below; each can still be changed">
+      <FieldRow
+        id={box}
+        label={label}
+        meaning="Fills the entries below; each can still be changed"
+        note={mine ? 'Your own numbers.' : source}
+      >
         <NativeSelect
           id={box}
           value={String(current)}

@@ -6,6 +6,8 @@ import { entryText, entryUnit, type UnitPreferences } from '../units';
 
 interface TableMaker {
   label: string;
+  /** Where the numbers of the table come from, told under it. */
+  source: (units: UnitPreferences) => string;
   /** What a row of the user's own keeps. */
   paths: string[];
   presets: (units: UnitPreferences) => Preset[];
@@ -17,11 +19,13 @@ interface TableMaker {
 const tables: Record<Table, TableMaker> = {
   magnet: {
     label: 'Magnet size',
+    source: () => 'Sizes often in stock: common practice, no source.',
     paths: ['magnets.shape'],
     presets: (units) => magnetSizes.map((shape) => ({ name: sizeOf(shape, units), changes: { 'magnets.shape': shape } })),
   },
   grade: {
     label: 'Grade',
+    source: () => 'Class values as in IEC 60404-8-1 (from memory); the maker’s sheet rules.',
     paths: [
       'magnets.grade',
       'magnets.remanence',
@@ -34,12 +38,19 @@ const tables: Record<Table, TableMaker> = {
   },
   wire: {
     label: 'Wire size',
+    source: ({ wire }) => (wire === 'awg' ? 'ASTM B258; covering as the nearest metric size, common practice.' : 'IEC 60317-0-1, grade 2.'),
     paths: ['winding.wire.metal', 'winding.wire.conductorDiameter', 'winding.wire.overallDiameter'],
     presets: ({ wire }) => (wire === 'awg' ? awg : metric),
   },
-  diode: { label: 'Kind of diode', paths: ['rectifier.diode.threshold', 'rectifier.diode.slope'], presets: () => diodes },
+  diode: {
+    label: 'Kind of diode',
+    source: () => 'Typical data sheets: common practice, no source; the part’s own sheet rules.',
+    paths: ['rectifier.diode.threshold', 'rectifier.diode.slope'],
+    presets: () => diodes,
+  },
   battery: {
     label: 'Kind of battery',
+    source: () => 'Common practice, no source; the maker’s sheet rules.',
     paths: ['load.chemistry', 'load.voltage', 'load.resistance', 'load.capacity'],
     presets: () => batteries,
     load: 'battery',
@@ -95,9 +106,9 @@ export function presetTable(
   own: readonly OwnPreset[],
   units: UnitPreferences,
 ): PresetTable | undefined {
-  const { label, presets, load } = tables[id];
+  const { label, source, presets, load } = tables[id];
   if (load && load !== loadKind) return undefined;
-  return { id, label, presets: presets(units), own: own.filter((preset) => preset.table === id) };
+  return { id, label, source: source(units), presets: presets(units), own: own.filter((preset) => preset.table === id) };
 }
 
 /** The design's present entries as a row of the user's own. */

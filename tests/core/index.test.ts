@@ -16,6 +16,7 @@ test('core offers what renderer, hosts and command line are built on, and nothin
     'cableChoices',
     'calculationReport',
     'candidateDesign',
+    'chargeLimits',
     'choiceWord',
     'coilDrawing',
     'connectionDrawing',

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { ControllerVerdict, Results } from '../../../core';
+import { chargeLimits, type ControllerVerdict, type Design, type Results } from '../../../core';
 import { Bars, type Bar } from '../../drawing/bars';
 import type { Chart } from '../../drawing/chart';
 import { LineChart } from '../../drawing/line-chart';
@@ -8,10 +8,10 @@ import { useUnits } from '../../parts/unit-preferences';
 import { format, type UnitPreferences } from '../../units';
 import { overlays, type FigureProps } from '../worksheet';
 
-export function Figure({ results, against }: FigureProps) {
+export function Figure({ design, results, against }: FigureProps) {
   const units = useUnits();
-  const chart = useMemo(() => chargeChart(results), [results]);
-  const others = useMemo(() => overlays(against, (v) => chargeChart(v.results)), [against]);
+  const chart = useMemo(() => chargeChart(design, results), [design, results]);
+  const others = useMemo(() => overlays(against, (v) => chargeChart(v.design, v.results)), [against]);
   return (
     <Plates of="charts">
       {results.controller.length > 0 && (
@@ -44,7 +44,9 @@ function bar({ situation, verdict, value, limit, unit }: ControllerVerdict, unit
   };
 }
 
-function chargeChart({ match, rated, cutIn }: Results): Chart {
+function chargeChart(design: Design, { match, rated, cutIn }: Results): Chart {
+  const { load, controller } = design;
+  const battery = load.kind === 'battery' ? chargeLimits(load, 25) : undefined;
   return {
     title: 'Amps into the load',
     x: { label: 'Wind', kind: 'windSpeed', values: match.map((p) => p.wind), fromZero: true },
@@ -53,6 +55,9 @@ function chargeChart({ match, rated, cutIn }: Results): Chart {
     limits: [
       { along: 'x', at: cutIn.wind, label: 'cut-in' },
       { along: 'x', at: rated.wind, label: 'rated' },
+      { along: 'y', at: controller?.maxInputCurrent ?? null, label: 'controller’s input', tone: 'bad' },
+      { along: 'y', at: battery?.greatestAmps ?? null, label: 'most the battery takes', tone: 'bad' },
+      { along: 'y', at: battery?.usualAmps ?? null, label: 'usual for the battery' },
     ],
   };
 }
