@@ -22,16 +22,18 @@ function ours(): number[] {
 
 /** Of the uniform grids, in steps of four radii, four angles and one height, the one of fewest points that is within 0.1 %. */
 const GRID: Grid = { radii: 28, angles: 24, heights: 4 };
+/** A grid that comes near to what ours is off by. */
+const FINE: Grid = { radii: 48, angles: 48, heights: 6 };
 
 const exact = exactLinkage(design, winding);
 const off = (linkage: number[]) => `volts ${(100 * voltsOff(linkage, exact)).toFixed(3)} % off`;
 
-export default [
-  { name: 'field and linkage, hill-cabin', run: ours, note: () => off(ours()) },
-  {
-    name: `the same by direct sum on a uniform grid of ${GRID.radii} × ${GRID.angles} × ${GRID.heights}`,
-    run: () => plainLinkage(design, winding, GRID),
-    against: 'field and linkage, hill-cabin',
-    note: () => off(plainLinkage(design, winding, GRID)),
-  },
-];
+const FIELD = 'field and linkage, hill-cabin';
+const bySum = (grid: Grid) => ({
+  name: `the same by direct sum on a uniform grid of ${grid.radii} × ${grid.angles} × ${grid.heights}`,
+  run: () => plainLinkage(design, winding, grid),
+  against: FIELD,
+  note: () => off(plainLinkage(design, winding, grid)),
+});
+
+export default [{ name: FIELD, run: ours, calls: 20, note: () => off(ours()) }, bySum(GRID), bySum(FINE)];
