@@ -252,6 +252,15 @@ export const stageQuantities = {
     'k_sat',
   ),
   'stages.field.recoil': q('Kept after recoil', 'ratio', 'Share of the field left by the magnets’ recoil permeability', 'k_rec'),
+  'stages.field.textbook.peak': q('Peak by magnetic circuit', 'fluxDensity', 'Textbook short cut, beside the full sum', 'B_c'),
+  'stages.field.textbook.departure': q('Short cut over full sum', 'percent', 'What the magnetic circuit gives too much', 'd_B'),
+  'stages.emf.textbook.phaseRmsPer1000rpm': q(
+    'Phase volts by winding factor',
+    'voltage',
+    'Textbook short cut, beside the integrated volts: RMS at 1000 rpm, open circuit',
+    'E_w',
+  ),
+  'stages.emf.textbook.departure': q('Short cut over integral', 'percent', 'What the winding factor gives too much', 'd_E'),
   'stages.emf.coilRmsPer1000rpm': q('Coil volts at 1000 rpm', 'voltage', 'RMS of one coil alone, open circuit', 'E_c'),
   'stages.emf.zeroSequenceRmsPer1000rpm': q(
     'Zero-sequence volts at 1000 rpm',

@@ -1,5 +1,5 @@
 import type { BodyStack } from '../field/images';
-import { misalignmentShares } from '../field/harmonics';
+import { bzHarmonic, misalignmentShares } from '../field/harmonics';
 import type { GapSpectrum } from '../field/stage';
 import type { Caution } from '../problem';
 import { layoutModel } from '../winding/layouts';
@@ -9,6 +9,7 @@ import type { WireResult } from '../wire/stage';
 import { imageLifts, imagesInductance, mutualInductance, passingDistance, selfInductance, type Bundle } from './bundle';
 import { emfCautions, type LoopResistances, misalignmentCautions } from './cautions';
 import { turnLinkage } from './linkage';
+import { sinePoleFlux, windingFactorVolts } from './textbook';
 import { coilEmf, combined, distortion, harmonicPeak, rms, valueAt } from './waveform';
 import { circulatingCurrent, zeroSequence } from './zero-sequence';
 
@@ -31,6 +32,8 @@ export interface EmfResult {
   phaseRmsPer1000rpm: number;
   /** Between neighbouring terminals: phase less phase in star, phase less what all have in common in delta, phase where separate. */
   lineRmsPer1000rpm: number;
+  /** Flux of a pole as textbooks take it, phase volts by the winding factor, and by how much of the full ones they are more. [Wb, V, -] */
+  textbook?: { poleFlux: number; phaseRmsPer1000rpm: number; departure: number };
   /** What all phases of a star or delta have in common, third harmonics above all. No line shows it; round a closed delta it drives a current. */
   zeroSequenceRmsPer1000rpm?: number;
   /** The RMS current it drives at 1000 rpm, nothing connected, coils at 20 °C: delta with its wire known. [A] */
@@ -57,6 +60,8 @@ export interface LinkageShape {
   orders: number[];
   /** λ_n of each coil as if it lay on +x. [Wb] */
   linkage: number[][];
+  /** Flux of a pole as textbooks take it; none where the linkage is scaled from a table. [Wb] */
+  poleFlux?: number;
   /** Only where the discs are misaligned by δ: the part of each coil in quadrature, and the linkage that discs in line would give. [rad, Wb] */
   misaligned?: { angle: number; skew: number[][]; inLine: number[][] };
 }
@@ -74,14 +79,18 @@ export function linkageShape({ layout, thickness }: WindingSection, { coils }: W
     });
   };
   const { poles, orders, misaligned } = spectrum;
+  const [inner, outer] = model.legRadii(layout);
+  const middle = (inner + outer) / 2;
+  const poleFlux = sinePoleFlux(Math.abs(bzHarmonic(spectrum, 1, middle, 0)), middle, outer - inner, poles / 2);
   const inLine = linkageOf(spectrum.bz);
-  if (!misaligned) return { polePairs: poles / 2, orders, linkage: inLine };
+  if (!misaligned) return { polePairs: poles / 2, orders, linkage: inLine, poleFlux };
   const { both, difference } = misalignmentShares(spectrum);
   const linkage = inLine.map((coil) => coil.map((l, h) => l * both[h]));
   return {
     polePairs: poles / 2,
     orders,
     linkage,
+    poleFlux,
     misaligned: { angle: misaligned.angle, skew: linkageOf(misaligned.dz, difference), inLine },
   };
 }
@@ -133,7 +142,7 @@ export function inductanceShape(winding: WindingSection, poles: number, result: 
 export function emfFromShape(
   winding: WindingSection,
   result: WindingResult,
-  { polePairs, orders, linkage, misaligned }: LinkageShape,
+  { polePairs, orders, linkage, poleFlux, misaligned }: LinkageShape,
   perTurn: number[][],
   wire?: WireResult,
 ): EmfResult {
@@ -168,6 +177,9 @@ export function emfFromShape(
           { omega: polePairs * at1000rpm, resistance: wire.phaseResistance20, inductance },
         )
       : undefined;
+  const phaseRms = rms(phaseEmf[0]) * at1000rpm;
+  const seriesTurns = turns * result.seriesCoils * layoutModel(winding.layout).polesLinked(polePairs);
+  const byFactor = poleFlux && windingFactorVolts(at1000rpm, polePairs, seriesTurns, result.factors.winding, poleFlux);
   const angle = Array.from({ length: 121 }, (_, i) => (2 * Math.PI * i) / 120);
   return {
     polePairs,
@@ -176,8 +188,9 @@ export function emfFromShape(
     phaseEmf,
     peakPerRadPerSecond: harmonicPeak(phaseEmf[0], 0),
     coilRmsPer1000rpm: rms(coilEmfs[0]) * at1000rpm,
-    phaseRmsPer1000rpm: rms(phaseEmf[0]) * at1000rpm,
+    phaseRmsPer1000rpm: phaseRms,
     lineRmsPer1000rpm: rms(line) * at1000rpm,
+    ...(byFactor && phaseRms > 0 && { textbook: { poleFlux, phaseRmsPer1000rpm: byFactor, departure: byFactor / phaseRms - 1 } }),
     ...(common && { zeroSequenceRmsPer1000rpm: rms(common) * at1000rpm }),
     ...(loopAmps !== undefined && { circulatingAmpsPer1000rpm: loopAmps }),
     distortion: distortion(phaseEmf[0]),

@@ -1,6 +1,7 @@
-import { fixed, over, plus, root, squared, times, type Formula, type Term } from '../formula';
+import { fixed, minus, over, plus, root, squared, times, type Formula, type Term } from '../formula';
 import type { GapSpectrum } from '../field/stage';
 import { written } from '../notation';
+import { layoutModel } from '../winding/layouts';
 import type { WindingSection } from '../winding/section';
 import type { WindingResult } from '../winding/stage';
 import { found, type Given, type Working } from '../working';
@@ -30,6 +31,7 @@ export function emfWorkings(
       limits: 'Open circuit, magnets at their running temperature.',
       source: 'Root mean square of a sum of harmonics (Parseval).',
     },
+    ...textbookWorkings(given, winding, emf),
     lineWorking(given, winding, emf),
     coilWorking(emf),
     ...zeroSequenceWorkings(given, emf, result('coils.phaseResistance20').value),
@@ -72,6 +74,46 @@ function constantWorking({ entry }: Given, winding: WindingSection, placed: Wind
     limits: 'Turns spread evenly over the leg; no teeth, no iron in the coils.',
     source: 'Faraday’s law on the three-dimensional field; Stokes’s theorem along each turn.',
   };
+}
+
+/** What books reckon with, beside the integral over the real coil. */
+function textbookWorkings({ entry, result }: Given, { layout }: WindingSection, { polePairs, textbook }: EmfResult): Working[] {
+  if (!textbook) return [];
+  const linked = found(
+    'n_p',
+    'Poles of one sense that a turn links',
+    layoutModel(layout).polesLinked(polePairs),
+    'count',
+    'winding.layout',
+  );
+  return [
+    {
+      result: 'stages.emf.textbook.phaseRmsPer1000rpm',
+      law: written('Φ = { 2 · B_1 · r · L / p } , E = { ω · p · N · k_w · Φ / √{ 2 } }'),
+      method: 'The flux of a pole, the field taken as a sine of one height all along the leg, times turns in series and winding factor.',
+      formula: over(
+        times(
+          AT,
+          found('p', 'Pole pairs', polePairs, 'count', 'discs.poles'),
+          entry('winding.turns'),
+          result('stages.winding.seriesCoils'),
+          linked,
+          result('stages.winding.factors.winding'),
+          found('Φ', 'Flux of one pole', textbook.poleFlux, 'flux', 'gap.fundamental'),
+        ),
+        root(2),
+      ),
+      limits:
+        'Beside the volts, not in them: the field’s fall-off towards the magnets’ ends, width and height of the leg, end turns and harmonics are left out.',
+      source: 'Pyrhönen, Jokinen & Hrabovcová 2008, Design of Rotating Electrical Machines, ch. 2 (from memory).',
+    },
+    {
+      result: 'stages.emf.textbook.departure',
+      formula: minus(over(result('stages.emf.textbook.phaseRmsPer1000rpm'), result('emf.phaseRmsPer1000rpm')), 1),
+      limits: 'Open circuit, magnets at their running temperature.',
+      source: 'By definition.',
+    },
+  ];
 }
 
 function lineWorking({ result }: Given, { connection, phases }: WindingSection, { phaseEmf }: EmfResult): Working {

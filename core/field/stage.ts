@@ -7,6 +7,7 @@ import { PLATE_LIMIT } from './plate';
 import type { DiscsSection } from './section';
 import { directField } from './source';
 import { gapSpectrum } from './spectrum';
+import { circuitField, circuitHeight } from './textbook';
 
 /**
  * The gap field as odd harmonics of the electrical angle on a grid of nodes: plain data, so that it crosses to a worker and to a cache.
@@ -47,6 +48,8 @@ export interface FieldResult {
   saturation: number;
   /** Factor by which recoil permeability weakens the field. [-] */
   recoil: number;
+  /** Peak by the textbook's magnetic circuit, and by how much of the full one it is more; only where steel closes the circuit. [T, -] */
+  textbook?: { peak: number; departure: number };
   /** Field that works against the magnets at the middle of their worse pole face, no current flowing. [A/m] */
   demagnetizingField: number;
   /** B_z round one pole pair at pitch radius and mid-plane, and its b_1, b_3, b_5 …. Electrical angle in rad, T. */
@@ -86,6 +89,8 @@ export function fieldStage(
   const lower = [discs.pitchRadius * Math.cos(misalignment / 2), -discs.pitchRadius * Math.sin(misalignment / 2)] as const;
   const [front, back] = [gapLength / 2, gapLength / 2 + shape.axial].map((z) => field(...lower, -z)[2]);
   const against = demagnetizingField(remanence, Math.min(front, back), recoilPermeability);
+  const height = circuitHeight(discs, shape.axial);
+  const textbook = height === undefined ? undefined : circuitField(remanence, recoilPermeability, gapLength, height);
   const angle = Array.from({ length: PROFILE_POINTS + 1 }, (_, i) => (2 * Math.PI * i) / PROFILE_POINTS);
   const harmonics = machine.harmonics.map((b, h) => b * Math.cos(((2 * h + 1) * poles * misalignment) / 4));
   const bz = angle.map((e) => harmonics.reduce((sum, b, h) => sum + b * Math.cos((2 * h + 1) * e), 0));
@@ -117,6 +122,7 @@ export function fieldStage(
     ...(machine.plate && { plate: machine.plate.fluxDensity, platePermeability: machine.plate.permeability }),
     saturation: machine.saturation,
     recoil: machine.recoil,
+    ...(textbook !== undefined && peak > 0 && { textbook: { peak: textbook, departure: textbook / peak - 1 } }),
     demagnetizingField: against,
     profile: { angle, bz, harmonics },
     spectrum: gapSpectrum(machine.source, region, misalignment > 0 ? Math.abs(machine.harmonics.reduce((a, b) => a + b)) : peak),

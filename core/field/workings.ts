@@ -1,4 +1,4 @@
-import { cosine, fixed, over, PI, plus, times, type Formula } from '../formula';
+import { cosine, fixed, minus, over, PI, plus, times, type Formula } from '../formula';
 import type { MagnetsSection } from '../magnets/section';
 import { written } from '../notation';
 import { found, type Given, type Working } from '../working';
@@ -8,6 +8,7 @@ import type { DiscsSection } from './section';
 import { directField, fieldSource } from './source';
 import { pitchHarmonics } from './spectrum';
 import type { FieldResult } from './stage';
+import { circuitHeight } from './textbook';
 
 const CLOSED_FORMS =
   'Yang, Johnson & Kim 1990; Furlani 2001, Permanent Magnet and Electromechanical Devices, ch. 4; Derby & Olbert 2010, Am. J. Phys. 78, 229; method of images.';
@@ -31,6 +32,7 @@ export function fieldWorkings(given: Given, magnets: MagnetsSection, discs: Disc
     ...strengthWorkings(given, discs, peak, Math.abs(harmonics[0])),
     ...plateWorkings(given, discs, harmonics),
     ...factorWorkings(given, magnets, discs, field),
+    ...textbookWorkings(given, magnets, discs),
   ];
 }
 
@@ -96,6 +98,29 @@ function plateWorkings({ entry, result }: Given, discs: DiscsSection, harmonics:
       from: ['magnets.remanence', 'magnets.shape.axial', 'gap.length'],
       limits: 'Mild steel; the plate’s width beyond the magnets, which helps it, is left out.',
       source: STEEL,
+    },
+  ];
+}
+
+/** What books reckon with, beside the full sum. */
+function textbookWorkings({ entry, result }: Given, { shape }: MagnetsSection, discs: DiscsSection): Working[] {
+  if (circuitHeight(discs, shape.axial) === undefined) return [];
+  const height = discs.arrangement === 'facing-pair' ? times(2, entry('magnets.shape.axial')) : entry('magnets.shape.axial');
+  const circuit = over(times(entry('magnets.recoilPermeability'), result('gap.length')), height);
+  return [
+    {
+      result: 'stages.field.textbook.peak',
+      method: 'All flux goes straight across the gap and back through steel that takes no effort.',
+      formula: over(result('stages.magnets.remanence'), plus(1, circuit)),
+      limits: 'Beside the field, not in it: leakage between the magnets, fall-off at their ends and saturation are left out.',
+      source: 'Hanselman 2003, Brushless Permanent Magnet Motor Design, ch. 2 (from memory).',
+    },
+    {
+      result: 'stages.field.textbook.departure',
+      method: 'What the magnetic circuit leaves out: the wider the gap is for the pole pitch, the more.',
+      formula: minus(over(result('stages.field.textbook.peak'), result('gap.peak')), 1),
+      limits: 'At pitch radius and mid-plane.',
+      source: 'By definition.',
     },
   ];
 }

@@ -43,6 +43,8 @@ function turnPath(layout: Concentrated, _poles: number, offset: number, corners:
 export const concentrated: LayoutModel<Concentrated> = {
   count: ({ coils }) => coils,
   layers: () => 1,
+  legRadii: ({ holeInnerRadius, holeOuterRadius }) => [holeInnerRadius, holeOuterRadius],
+  polesLinked: () => 1,
   extent: (layout) => {
     const [inner, outer] = mitred(layout, layout.legWidth);
     return [inner[0], Math.max(Math.hypot(...inner), Math.hypot(...outer))];

@@ -15,6 +15,10 @@ export interface LayoutModel<L> {
   count(layout: L, phases: number): number;
   /** Layers of copper one above the other. */
   layers(layout: L, phases: number): number;
+  /** Radii between which the legs of the hole run, as a textbook takes their length. [m] */
+  legRadii(layout: L): [inner: number, outer: number];
+  /** Poles of one sense that one turn links: one for a coil, every one for a ring. */
+  polesLinked(polePairs: number): number;
   /** Radii between which copper lies, corners mitred. [m] */
   extent(layout: L): [inner: number, outer: number];
   /** One closed turn, counter-clockwise: rounded, as for drawings and the length of wire, or mitred, as for the field. [m] */

@@ -32,6 +32,8 @@ function turnPath(layout: Serpentine, poles: number, offset: number): PathPiece[
 export const serpentine: LayoutModel<Serpentine> = {
   count: (_, phases) => phases,
   layers: ({ placement }, phases) => (placement === 'stacked' ? phases : 1),
+  legRadii: ({ innerRadius, outerRadius }) => [innerRadius, outerRadius],
+  polesLinked: (polePairs) => polePairs,
   extent: ({ innerRadius, outerRadius, legWidth }) => [innerRadius - legWidth / 2, outerRadius + legWidth / 2],
   turnPath,
   crosses: () => true,

@@ -17,6 +17,8 @@ export const emf: Worksheet = {
   ],
   results: [
     'emf.phaseRmsPer1000rpm',
+    'stages.emf.textbook.phaseRmsPer1000rpm',
+    'stages.emf.textbook.departure',
     'emf.lineRmsPer1000rpm',
     'stages.emf.zeroSequenceRmsPer1000rpm',
     'stages.emf.circulatingAmpsPer1000rpm',

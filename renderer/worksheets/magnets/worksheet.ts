@@ -51,6 +51,8 @@ export const magnets: Worksheet = {
   results: [
     'gap.length',
     'gap.peak',
+    'stages.field.textbook.peak',
+    'stages.field.textbook.departure',
     'gap.fundamental',
     'gap.plate',
     'stages.magnets.remanence',
