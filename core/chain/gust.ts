@@ -40,6 +40,9 @@ export interface GustFrom {
 }
 
 const RPM = 60 / (2 * Math.PI);
+/** A power sought by the controller is found no closer. */
+const CLOSE = 2e-3;
+const MOST_ROUNDS = 12;
 
 const standstill = (airTemperature: number): Gust => ({
   rpm: 0,
@@ -88,26 +91,18 @@ function gustPoint(
     return settled > 0 ? at(settled) : undefined;
   }
   const respond = respondOf(plant);
-  const beyond = (shaft: (speed: number) => number) =>
-    crossing((x) => shaft(x) - wheelPower(wheel, wind, x), top.speed, (runawayRatio * wind) / wheel.radius);
-  const last = responses[responses.length - 1];
-  const takesNoMore = last.limited || last.point.dcWatts === 0;
-  if (!takesNoMore)
-    return respond(
-      beyond((x) => respond(x, last).point.shaftWatts),
-      last,
-    );
-  // Only drag still grows; what the load takes there is asked for once, and the speed mended by it.
-  const drag = (x: number) => plant.eddyLoss(x) + plant.bearingLoss(x);
-  const from = ({ point }: Response) => point.shaftWatts - drag(point.rpm / RPM);
-  const near = respondOf({ ...plant, settle: () => last.settling.temperature })(
-    beyond((x) => from(last) + drag(x)),
-    last,
-  );
-  return respond(
-    beyond((x) => from(near) + drag(x)),
-    near,
-  );
+  // Beyond its end the load is taken to go on straight through the last two speeds at which it was asked: a secant, the wheel's side exact.
+  const runaway = (runawayRatio * wind) / wheel.radius;
+  let [before, last] = responses.slice(-2);
+  for (let round = 0; round < MOST_ROUNDS && last.point.rpm !== before.point.rpm; round++) {
+    const [near, far] = [before.point, last.point];
+    const rise = (far.shaftWatts - near.shaftWatts) / (far.rpm - near.rpm);
+    const line = (x: number) => Math.max(0, far.shaftWatts + rise * (x * RPM - far.rpm));
+    const speed = crossing((x) => line(x) - wheelPower(wheel, wind, x), top.speed, runaway);
+    [before, last] = [last, respond(speed, last)];
+    if (Math.abs(last.point.shaftWatts - line(speed)) <= CLOSE * last.point.shaftWatts) break;
+  }
+  return last;
 }
 
 /** The loss over temperature is a parabola through three at which the coils are held. */

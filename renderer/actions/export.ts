@@ -14,7 +14,7 @@ async function save(ending: string, kind: FileKind, text: string): Promise<void>
   if (saved) setView({ message: { severity: 'success', text: `Saved ${saved.name}` } });
 }
 
-const table = (name: TableName): Action => ({
+export const exportTable = (name: TableName): Action => ({
   id: `export-${name.replace(' ', '-')}`,
   label: () => `${name.charAt(0).toUpperCase()}${name.slice(1)} (CSV)…`,
   group: 'File',
@@ -25,7 +25,7 @@ const table = (name: TableName): Action => ({
   },
 });
 
-export const exportTables: readonly Action[] = tableNames.map(table);
+export const exportTables: readonly Action[] = tableNames.map(exportTable);
 
 const writers = { dxf: dxfText, svg: svgText };
 

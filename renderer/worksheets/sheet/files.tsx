@@ -4,7 +4,7 @@ import { useMemo } from 'react';
 import { cuttingDrawings, tableNames } from '../../../core';
 import type { Action } from '../../actions/action';
 import { attempt } from '../../actions/attempt';
-import { exportPart, exportTables } from '../../actions/export';
+import { exportPart, exportTable } from '../../actions/export';
 import { useResults } from '../../state/results';
 
 /** Parts to cut at natural size, for the cutter or for a drawing program. */
@@ -12,30 +12,25 @@ export function Parts() {
   const results = useResults((s) => s.results);
   const design = useResults((s) => s.solvedFor);
   const names = useMemo(() => (results && design ? cuttingDrawings(design, results).map(({ name }) => name) : []), [results, design]);
-  return <Files rows={names.map((name) => [name.replaceAll('-', ' '), [exportPart(name, 'dxf'), exportPart(name, 'svg')]])} />;
+  return <Files rows={names.map((name) => [name.replaceAll('-', ' '), { DXF: exportPart(name, 'dxf'), SVG: exportPart(name, 'svg') }])} />;
 }
 
 /** Tables for a spreadsheet. */
 export function Tables() {
-  return <Files rows={tableNames.map((name, i) => [name, exportTables.slice(i, i + 1)])} />;
+  return <Files rows={tableNames.map((name) => [name, { CSV: exportTable(name) }])} />;
 }
 
-function Files({ rows }: { rows: [what: string, actions: readonly Action[]][] }) {
+function Files({ rows }: { rows: [what: string, formats: Record<string, Action>][] }) {
   return (
     <Box component="ul" sx={{ listStyle: 'none', p: 0, m: 0, fontSize: 13 }}>
-      {rows.map(([what, actions]) => (
+      {rows.map(([what, formats]) => (
         <Box component="li" key={what} sx={{ display: 'flex', alignItems: 'center', minHeight: 30 }}>
           <Box component="span" sx={{ flex: 1, '&::first-letter': { textTransform: 'uppercase' }, display: 'block' }}>
             {what}
           </Box>
-          {actions.map((action) => (
-            <Button
-              key={action.id}
-              size="small"
-              onClick={() => void attempt(action)}
-              aria-label={`Save ${action.label().replace('…', '')}`}
-            >
-              {/\((\w+)\)/.exec(action.label())?.[1]}
+          {Object.entries(formats).map(([format, action]) => (
+            <Button key={format} size="small" onClick={() => void attempt(action)} aria-label={`Save ${what} as ${format}`}>
+              {format}
             </Button>
           ))}
         </Box>
