@@ -60,7 +60,7 @@ export function EntryForm({ design, groups, faults, problems, ...events }: Props
           )}
           {group.tool}
           {group.entries.map((path) => {
-            const parent = valueAt(design, path.split('.').slice(0, -1).join('.'));
+            const parent = path.includes('.') ? valueAt(design, path.slice(0, path.lastIndexOf('.'))) : design;
             const entry = entryAt(path, design);
             const value = valueAt(design, path);
             const isThere = value !== undefined || (entry?.optional && parent !== undefined);

@@ -143,3 +143,18 @@ test('a gaussmeter reading becomes the remanence, as one step to undo; one that 
   expect(await number('Remanence at 20 °C')).toBe(before);
   expect(app.complaints).toEqual([]);
 });
+
+test('a section that may be left out is added and taken out where it belongs, and undone', async () => {
+  for (const [worksheet, section, first] of [
+    ['Battery and controller', 'Charge controller', 'Greatest input voltage'],
+    ['Winding sheet', 'Hub and bolts known', 'Shaft hole'],
+  ] as const) {
+    await goTo(worksheet);
+    const box = app.page.getByRole('checkbox', { name: section });
+    await box.check();
+    await entry(first).waitFor();
+    await app.page.keyboard.press('Control+z');
+    await entry(first).waitFor({ state: 'detached' });
+    expect(await box.isChecked()).toBe(false);
+  }
+});
