@@ -6,13 +6,15 @@ declare const GAPWRIGHT_VERSION: string;
 
 const writers = { sheet: sheetPdf, report: reportPdf, templates: templatePdf };
 
+export type DocumentName = keyof typeof writers;
+
 /** A document as PDF bytes, with today's date and the font that has its signs. Loaded only when one is asked for. */
 export async function printed(
-  what: keyof typeof writers,
+  what: DocumentName,
   design: Design,
   results: Results,
   paper: 'a4' | 'letter',
-  fileName: string,
+  fileName = 'not saved',
 ): Promise<Uint8Array> {
   const font = await fetch(fontUrl);
   if (!font.ok) throw new Error(`the font for paper could not be read (${font.status})`);

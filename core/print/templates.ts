@@ -14,46 +14,50 @@ import { drawOn } from './pdf-drawing';
 const EDGE = 12;
 const OVERLAP = 10;
 /** Below the tile: what the page is. [mm] */
-const FOOT = 10;
+const FOOT = 15;
 
+/** A part of a drawing that one page shows. [mm] */
 interface Tile {
-  row: number;
-  column: number;
-  /** Upper left corner in the drawing. [mm] */
+  drawing: Drawing;
+  /** Where among the drawing's pages, in words. */
+  place: string;
+  width: number;
+  height: number;
+  /** Upper left corner in the drawing. */
   left: number;
   top: number;
 }
 
-/** The parts to cut at natural size, spread over as many pages as each needs. Pages that would stay empty are left out. */
+/** The parts to cut at natural size, each on as few pages as its longer side upright or across needs. Pages that would stay empty are left out. */
 export function templatePdf(design: Design, results: Results, paper: SheetPaper): Uint8Array {
   const trace = traceOf(serializeDesign(design));
   const doc = pdfDocument(paper, { title: `${design.title}: templates`, subject: 'Parts at natural size', trace });
-  const [width, height] = [doc.internal.pageSize.getWidth() - 2 * EDGE, doc.internal.pageSize.getHeight() - 2 * EDGE - FOOT];
+  const sides = [doc.internal.pageSize.getWidth(), doc.internal.pageSize.getHeight()];
   const pages = cuttingDrawings(design, results).flatMap(({ drawing }) => {
-    const tiles = tilesOf(drawing, width, height);
-    return tiles.map((tile) => ({ drawing, tile, pages: tiles.length }));
+    const [upright, across] = [sides, sides.toReversed()].map(([width, height]) =>
+      tilesOf(drawing, width - 2 * EDGE, height - 2 * EDGE - FOOT),
+    );
+    return across.length < upright.length ? across : upright;
   });
-  pages.forEach(({ drawing, tile, pages: count }, i) => {
-    if (i > 0) doc.addPage();
-    printTile(doc, drawing, tile, width, height);
-    const place = count === 1 ? '' : `, row ${tile.row + 1}, column ${tile.column + 1}`;
-    doc.setFontSize(10);
-    doc.setTextColor('#000000');
-    doc.text(`${drawing.title}${place}. Natural size: the line below must measure 100 mm.`, EDGE, EDGE + height + 5);
-    doc.text(`trace ${trace} · page ${i + 1} of ${pages.length}`, EDGE, EDGE + height + 10);
-    checkRule(doc, EDGE + width - 100, EDGE + height + 9);
+  pages.forEach((tile, i) => {
+    doc.addPage([tile.width + 2 * EDGE, tile.height + 2 * EDGE + FOOT], tile.width > tile.height ? 'landscape' : 'portrait');
+    printTile(doc, tile);
+    printFoot(doc, tile, `trace ${trace} · page ${i + 1} of ${pages.length}`);
   });
+  doc.deletePage(1);
   return pdfBytes(doc);
 }
 
-function tilesOf({ bounds, strokes }: Drawing, width: number, height: number): Tile[] {
+function tilesOf(drawing: Drawing, width: number, height: number): Tile[] {
+  const { bounds, strokes } = drawing;
   const [across, down] = [width - OVERLAP, height - OVERLAP];
   const columns = Math.max(1, Math.ceil((bounds.maxX - bounds.minX - OVERLAP) / across));
   const rows = Math.max(1, Math.ceil((bounds.maxY - bounds.minY - OVERLAP) / down));
   const segments = strokes.flatMap(segmentsOf);
   return Array.from({ length: rows * columns }, (_, i): Tile => {
     const [row, column] = [Math.floor(i / columns), i % columns];
-    return { row, column, left: bounds.minX + column * across, top: bounds.maxY - row * down };
+    const place = rows * columns === 1 ? '' : `, row ${row + 1}, column ${column + 1}`;
+    return { drawing, place, width, height, left: bounds.minX + column * across, top: bounds.maxY - row * down };
   }).filter(({ left, top }) =>
     segments.some(
       ([a, b]) =>
@@ -83,8 +87,8 @@ function pointsOf(stroke: Stroke): Point[] {
   }
 }
 
-/** The drawing behind a window, and marks at the window's corners to lay the next page against. */
-function printTile(doc: jsPDF, drawing: Drawing, { left, top }: Tile, width: number, height: number): void {
+/** The drawing behind a window, and crosses in the middle of what it shares with its neighbours: theirs stand at the same places of the drawing. */
+function printTile(doc: jsPDF, { drawing, left, top, width, height }: Tile): void {
   doc.saveGraphicsState();
   doc.rect(EDGE, EDGE, width, height, null);
   doc.clip();
@@ -93,16 +97,24 @@ function printTile(doc: jsPDF, drawing: Drawing, { left, top }: Tile, width: num
   doc.restoreGraphicsState();
   doc.setDrawColor('#777777');
   doc.setLineWidth(0.1);
-  for (const x of [EDGE, EDGE + width])
-    for (const y of [EDGE, EDGE + height]) {
+  const ends = (length: number) => [EDGE + OVERLAP / 2, EDGE + length - OVERLAP / 2];
+  for (const x of ends(width))
+    for (const y of ends(height)) {
       doc.line(x - 4, y, x + 4, y);
       doc.line(x, y - 4, x, y + 4);
     }
 }
 
-function checkRule(doc: jsPDF, x: number, y: number): void {
+/** What the page is, and a line to check the printer by. */
+function printFoot(doc: jsPDF, { drawing, place, width, height }: Tile, facts: string): void {
+  const [right, base] = [EDGE + width, EDGE + height + FOOT - 1];
+  doc.setFontSize(10);
+  doc.setTextColor('#000000');
+  doc.text(doc.splitTextToSize(`${drawing.title}${place}`, width) as string[], EDGE, EDGE + height + 5);
+  doc.text(facts, EDGE, base);
+  doc.text('natural size: must measure 100 mm', right - 50, base - 1.5, { align: 'center' });
   doc.setDrawColor('#000000');
   doc.setLineWidth(0.2);
-  doc.line(x, y, x + 100, y);
-  for (const at of [x, x + 100]) doc.line(at, y - 2, at, y + 2);
+  doc.line(right - 100, base, right, base);
+  for (const at of [right - 100, right]) doc.line(at, base - 2, at, base + 2);
 }

@@ -84,6 +84,22 @@ export function dimension(from: Point, to: Point, offset: number, words: string,
   ];
 }
 
+/** An angle about the origin between two radii, which are drawn on from `edge`; arrows from outside where they find no room within, the words past it. [mm, rad] */
+export function angleDimension(from: number, to: number, edge: number, radius: number, words: string, size: number): Stroke[] {
+  const at = (distance: number, angle: number): Point => along([0, 0], angle, distance);
+  const arrow = 1.1 * size;
+  const within = (to - from) * radius > 2.5 * arrow;
+  const beyond = within ? 0 : (2.2 * arrow) / radius;
+  const tip = (angle: number, turn: 1 | -1) => arrowHead(at(radius, angle), angle + turn * (Math.PI / 2 - arrow / (2 * radius)), arrow);
+  return [
+    ...[from, to].map((angle) => line('dimension', at(edge, angle), at(radius + 0.6 * size, angle))),
+    { kind: 'arc', layer: 'dimension', centre: [0, 0], radius, start: from - beyond, sweep: to - from + 2 * beyond },
+    tip(from, within ? -1 : 1),
+    tip(to, within ? 1 : -1),
+    text(at(radius + 1.2 * size, (from + to) / 2), words, size, Math.cos((from + to) / 2) > 0 ? 'start' : 'end'),
+  ];
+}
+
 /** Words with a line from them to what they name, an arrow at its tip. [mm] */
 export function leader(tip: Point, at: Point, words: string, size: number): Stroke[] {
   const right = at[0] >= tip[0];

@@ -2,13 +2,14 @@ import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import { shapeModel } from '../magnets/shapes';
 import { letteredDrawing } from './bounds';
-import { centred, dimension, line } from './dimensions';
+import { angleDimension, centred, dimension, line } from './dimensions';
 import type { Drawing, Layer, Point, Stroke } from './drawing';
 import type { Coil } from '../winding/stage';
 import { bareMm, type LengthText } from './figures';
 import { phaseLetter } from './joins';
 import { outline, turnOutline } from './outlines';
 import { textWidth } from './text-size';
+import { turnWords } from './winding-steps';
 
 export const phaseLayer = (phase: number) => `phase-${phase}` as Layer;
 
@@ -36,6 +37,7 @@ export function planDrawing(design: Design, results: Results, length: LengthText
       ...coilsInPlace,
       ...poleLetters(design, lettersOutside ? edge + size : 500 * (magnets.inner + magnets.outer), size),
       ...coilNumbers(design, results, numbersOutside ? numbersFrom + (widest / 2 + 0.7) * size : inside - (widest / 2 + 1) * size, size),
+      ...ringAngle(design, results, 1000 * outerRadius, reach + 1.5 * size, size),
       ...across(innerRadius, 0, 'copper inside'),
       ...across(design.discs.pitchRadius, 1, 'pitch circle'),
       ...across(outerRadius, 2, 'copper outside'),
@@ -73,6 +75,19 @@ function coilStrokes(design: Design, { stages }: Results): Stroke[] {
     turns.map((turn, i) => outline(turn, angle, phaseLayer(phase), i === 0 ? `coil ${coil}` : undefined)),
   );
 }
+
+/** How far each ring is turned from the one before, from leg to leg, where the page has a corner to spare. */
+function ringAngle({ winding, discs }: Design, { stages }: Results, edge: number, radius: number, size: number): Stroke[] {
+  const { coils } = stages.winding;
+  if (winding.layout.kind !== 'serpentine' || coils.length < 2) return [];
+  const pitch = (2 * Math.PI) / discs.poles;
+  const leg = (Math.round(CORNER / pitch - 0.5) + 0.5) * pitch;
+  const [from, to] = coils.slice(0, 2).map(({ angle }) => leg + angle);
+  const words = `${phaseLetter(coils[0].phase)} to ${phaseLetter(coils[1].phase)} ${turnWords(coils)}`;
+  return angleDimension(from, to, edge, radius, words, size);
+}
+
+const CORNER = (52 * Math.PI) / 180;
 
 const numberOf = ({ coil, phase }: Coil) => `${coil}${phaseLetter(phase)}`;
 

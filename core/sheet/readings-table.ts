@@ -2,9 +2,9 @@ import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import type { Block, Column } from './document';
 import { expectedReadings } from './expected-readings';
-import { celsius, hertz, mm, ohms, rpm, volts } from './figures';
+import { celsius, hertz, ohms, rpm, volts } from './figures';
 import { effectiveConnection } from './joins';
-import { BUILD_TOLERANCES } from './tolerances';
+import { bandWords } from './tolerances';
 
 /** Coils side by side in the table of each coil's readings. */
 const ACROSS = 3;
@@ -61,7 +61,7 @@ export function readingsBlocks(design: Design, results: Results): Block[] {
     },
     {
       kind: 'text',
-      text: `The hertz tell the speed: where they are off by a part, so must the volts be. The bands, ±${(100 * bands.ohms).toFixed(1)} % for ohms and ±${(100 * bands.volts).toFixed(1)} % for volts, hold what careful hands, magnets of one grade and a meter good to 1 % leave open: ${mm(BUILD_TOLERANCES.gap)} of gap, ${100 * BUILD_TOLERANCES.remanence} % of remanence, ${100 * BUILD_TOLERANCES.turnLength} % of a turn’s length.`,
+      text: `The hertz tell the speed: where they are off by a part, so must the volts be. The bands, ±${(100 * bands.ohms).toFixed(1)} % for ohms and ±${(100 * bands.volts).toFixed(1)} % for volts, hold the tolerances this machine is built to: ${bandWords(design)}.`,
     },
     { kind: 'heading', text: 'Each coil by itself' },
     {

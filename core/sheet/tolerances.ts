@@ -1,25 +1,19 @@
 import type { Results } from '../chain/results';
 import { METALS } from '../constants';
 import type { Design } from '../design/schema';
+import { tolerancesOf } from '../explore/tolerances';
+import { mm } from './figures';
 
 /**
- * How far a careful hand-built machine may be from its plan, each as a half-width that 19 of 20 keep within.
- * Common practice, no source, but for the wire: IEC 60317-0-1 allows the conductor 1 % of its diameter (from memory).
+ * What a careful builder and the bench leave open besides the design's own tolerances, each as a half-width that 19 of 20 keep within.
+ * Common practice, no source.
  */
-export const BUILD_TOLERANCES = {
-  /** Share of the remanence: magnets of one grade differ from delivery to delivery. */
-  remanence: 0.025,
-  /** Distance that is held between magnets, or from magnets to plate or winding. [m] */
-  gap: 0.5e-3,
-  /** Magnets against the temperature that was assumed. [K] */
-  magnetTemperature: 10,
-  /** Turns: the leads leave beside each other or opposite each other. [-] */
+const BENCH_TOLERANCES = {
+  /** Turns: the leads leave beside each other or opposite each other. Miscounted ones are left out: a reading is there to find them. [-] */
   turns: 0.5,
   /** Share of a turn's length, and of the flux through it, by how the wire happens to lie. */
   turnLength: 0.02,
   linkage: 0.01,
-  /** Share of the conductor's diameter. */
-  conductorDiameter: 0.01,
   /** Winding against the room's thermometer. [K] */
   roomTemperature: 2,
   /** Share of what the meter shows. */
@@ -75,27 +69,36 @@ export function gapSensitivity(
   }
 }
 
-/** Pass bands from the tolerances of a careful build, each effect taken as linear and all as independent: root of the sum of squares. */
-export function passBands({ discs, magnets, winding }: Design, { gap }: Results): Bands {
-  const t = BUILD_TOLERANCES;
+/** Pass bands from the design's tolerances, each effect taken as linear and all as independent: root of the sum of squares. */
+export function passBands(design: Design, { gap }: Results): Bands {
+  const { discs, magnets, winding } = design;
+  const own = tolerancesOf(design);
+  const bench = BENCH_TOLERANCES;
   const held = discs.arrangement === 'single' ? gap.length / 2 : gap.length;
   const wavenumber = discs.poles / 2 / discs.pitchRadius;
-  const turns = t.turns / winding.turns;
+  const turns = bench.turns / winding.turns;
   return {
     ohms: rootSumSquare(
-      2 * t.conductorDiameter,
-      t.turnLength,
+      2 * own.wire,
+      bench.turnLength,
       turns,
-      t.roomTemperature * METALS[winding.wire.metal].temperatureCoefficient,
-      t.meter,
+      bench.roomTemperature * METALS[winding.wire.metal].temperatureCoefficient,
+      bench.meter,
     ),
     volts: rootSumSquare(
-      t.remanence,
-      t.gap * gapSensitivity(discs.arrangement, discs.backing.kind === 'steel', wavenumber, magnets.shape.axial, held),
-      t.magnetTemperature * magnets.remanenceTempCoefficient,
+      own.remanence,
+      own.gap * gapSensitivity(discs.arrangement, discs.backing.kind === 'steel', wavenumber, magnets.shape.axial, held),
+      own.magnetTemperature * magnets.remanenceTempCoefficient,
       turns,
-      t.linkage,
-      t.meter,
+      bench.linkage,
+      bench.meter,
     ),
   };
+}
+
+/** What the bands hold, in words. */
+export function bandWords(design: Design): string {
+  const { gap, remanence, wire, magnetTemperature } = tolerancesOf(design);
+  const share = (value: number) => `${Number((100 * value).toFixed(2))} %`;
+  return `${mm(gap)} of gap, ${share(remanence)} of remanence, ${Number(magnetTemperature.toFixed(1))} K in the magnets, ${share(wire)} of the wire’s diameter, ${share(BENCH_TOLERANCES.turnLength)} of a turn’s length and ${share(BENCH_TOLERANCES.meter)} of the meter`;
 }

@@ -1,4 +1,5 @@
 import { desktop } from '../desktop';
+import type { DocumentName } from '../printing';
 import { designStore } from '../state/design';
 import { resultsStore } from '../state/results';
 import { setView, viewStore } from '../state/view';
@@ -8,13 +9,13 @@ import { fileName } from './file-name';
 const isSolved = () => resultsStore.getState().results !== null;
 
 /** Saves one of the documents as PDF; the writer is loaded only now. */
-async function print(what: 'sheet' | 'report' | 'templates', ending: string): Promise<void> {
+async function print(what: DocumentName, ending: string): Promise<void> {
   const { file } = designStore.getState();
   const { results, solvedFor } = resultsStore.getState();
   if (!results || !solvedFor) return;
   const { printed } = await import('../printing');
   const name = fileName(`${solvedFor.title} ${ending}`, 'pdf');
-  const bytes = await printed(what, solvedFor, results, viewStore.getState().paper, file?.name ?? 'not saved');
+  const bytes = await printed(what, solvedFor, results, viewStore.getState().paper, file?.name);
   const saved = await desktop.exportFile(name, 'pdf', bytes);
   if (saved) setView({ message: { severity: 'success', text: `Saved ${saved.name}` } });
 }

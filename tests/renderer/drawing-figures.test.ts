@@ -49,7 +49,7 @@ describe.each([
     const lengths = (length?: typeof inches) =>
       draw(design, resultsFor(design), length).strokes.flatMap((stroke) => {
         const found =
-          stroke.kind === 'text' && !/turn/.test(stroke.text) ? stroke.text.match(/(?<![\d.])\d+(?:\.\d+)?(?![A-Z\d.])/g) : null;
+          stroke.kind === 'text' && !/turn/.test(stroke.text) ? stroke.text.match(/(?<![\d.])\d+(?:\.\d+)?(?![A-Z\d.°])/g) : null;
         return found ?? [];
       });
     const [inMm, inInches] = [lengths().map(Number), lengths(inches).map(Number)];

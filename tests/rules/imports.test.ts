@@ -95,6 +95,7 @@ test('the renderer uses no package that is not for pages', () => {
     '@emotion/react',
     '@emotion/styled',
     '@fontsource/roboto',
+    'pdfjs-dist',
     'zustand',
   ];
   expect(strange(imports('renderer'), ({ from, target }) => target !== undefined || pages.includes(packageOf(from)))).toEqual([]);

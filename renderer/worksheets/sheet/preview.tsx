@@ -1,131 +1,137 @@
 import Box from '@mui/material/Box';
-import { useMemo } from 'react';
-import { windingSheet, type Drawing } from '../../../core';
-import { Strokes } from '../../drawing/strokes';
-import { fitted } from '../../drawing/view-box';
+import NativeSelect from '@mui/material/NativeSelect';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCalm } from '../../drawing/pace';
+import { Plate, Tool } from '../../drawing/plate';
+import type { DocumentName } from '../../printing';
+import { useDesign } from '../../state/design';
+import { useView } from '../../state/view';
 import type { FigureProps } from '../worksheet';
+import type { Pages, pageOf } from './pages';
 
-type Block = ReturnType<typeof windingSheet>['blocks'][number];
+const documents: Record<DocumentName, string> = {
+  sheet: 'Winding sheet',
+  templates: 'Templates at natural size',
+  report: 'Calculation report',
+};
 
-/** The words of the sheet as they will be printed; black on white, as paper is by night too. */
-export function Preview({ design, results }: FigureProps) {
-  const sheet = useMemo(() => windingSheet(design, results), [design, results]);
+const CALM = 400;
+
+/** The documents page by page, each read back from the very file that would be saved. */
+export function Preview(props: FigureProps) {
+  const [what, setWhat] = useState<DocumentName>('sheet');
+  const [wanted, setWanted] = useState(1);
+  const { pages, fault } = usePages(what, props);
+  const count = pages?.numPages ?? 1;
+  const number = Math.min(wanted, count);
+  const choose = (name: DocumentName) => {
+    setWhat(name);
+    setWanted(1);
+  };
   return (
-    <Box
-      component="article"
-      aria-label="What is on the sheet"
-      tabIndex={0}
-      sx={{
-        bgcolor: '#fff',
-        color: '#000',
-        border: 1,
-        borderColor: 'divider',
-        p: 3,
-        fontSize: 13,
-        lineHeight: 1.45,
-        maxHeight: '68vh',
-        overflow: 'auto',
-        '& h3': { fontSize: 14.5, fontWeight: 500, mt: 2, mb: 0.5, borderBottom: '1px solid #000' },
-        '& p': { my: 0.5 },
-        '& table': { borderCollapse: 'collapse', width: '100%', my: 0.75 },
-        '& th': { fontWeight: 500, textAlign: 'left', fontSize: 12, borderBottom: '1px solid #000', px: 0.5 },
-        '& td': { borderBottom: '1px solid #bbb', px: 0.5, height: 22 },
-        '& ol': { my: 0.5, pl: 3 },
-        '& dl': { display: 'grid', gridTemplateColumns: 'minmax(120px, 38%) 1fr', my: 0.5, rowGap: '1px' },
-        '& dd': { m: 0 },
-      }}
+    <Plate
+      title="Pages as printed"
+      tools={
+        <>
+          <NativeSelect
+            value={what}
+            disableUnderline
+            inputProps={{ 'aria-label': 'Document' }}
+            onChange={(event) => choose(event.target.value as DocumentName)}
+            sx={{ fontSize: 12.5 }}
+          >
+            {Object.entries(documents).map(([name, title]) => (
+              <option key={name} value={name}>
+                {title}
+              </option>
+            ))}
+          </NativeSelect>
+          <Tool label="Page before" onClick={() => setWanted(Math.max(1, number - 1))}>
+            ‹
+          </Tool>
+          <Box component="span" role="status" sx={{ fontSize: 12.5, whiteSpace: 'nowrap' }}>
+            {pages ? `page ${number} of ${count}` : 'printing…'}
+          </Box>
+          <Tool label="Page after" onClick={() => setWanted(Math.min(count, number + 1))}>
+            ›
+          </Tool>
+        </>
+      }
+      note={fault && `The pages could not be made: ${fault}`}
     >
-      <Box sx={{ fontSize: 19, fontWeight: 500 }}>{sheet.title}</Box>
-      <p>{sheet.machine}</p>
-      {sheet.blocks.map((block, i) => (
-        <SheetBlock key={i} block={block} />
-      ))}
+      {pages && <Page pages={pages} number={number} />}
+    </Plate>
+  );
+}
+
+interface Made {
+  pages: Pages | null;
+  fault: string | null;
+}
+
+/** The pages of the design once its numbers stand still; while they are made those before stay. */
+function usePages(what: DocumentName, props: FigureProps): Made {
+  const [made, setMade] = useState<Made>({ pages: null, fault: null });
+  const { design, results } = useCalm(
+    useMemo(() => ({ design: props.design, results: props.results }), [props.design, props.results]),
+    CALM,
+  );
+  const paper = useView((s) => s.paper);
+  const fileName = useDesign((s) => s.file?.name);
+  useEffect(() => {
+    let stale = false;
+    Promise.all([import('../../printing'), import('./pages')])
+      .then(async ([{ printed }, { pagesOf }]) => pagesOf(await printed(what, design, results, paper, fileName)))
+      .then(
+        (pages) => (stale ? void pages.destroy() : setMade({ pages, fault: null })),
+        (error: unknown) => !stale && setMade({ pages: null, fault: String(error) }),
+      );
+    return () => {
+      stale = true;
+    };
+  }, [what, design, results, paper, fileName]);
+  const { pages } = made;
+  useEffect(() => () => void pages?.destroy(), [pages]);
+  return made;
+}
+
+/** Black on white, as paper is by night too. */
+function Page({ pages, number }: { pages: Pages; number: number }) {
+  const [shown, setShown] = useState<Awaited<ReturnType<typeof pageOf>> | null>(null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  useEffect(() => {
+    let stale = false;
+    void import('./pages')
+      .then(({ pageOf }) => pageOf(pages, number))
+      .then(
+        (page) => !stale && setShown(page),
+        // Pages that were replaced meanwhile are shown no more.
+        (error: unknown) => {
+          if (!stale) throw error;
+        },
+      );
+    return () => {
+      stale = true;
+    };
+  }, [pages, number]);
+  useEffect(() => {
+    if (!shown || !canvas.current) return;
+    canvas.current.width = shown.picture.width;
+    canvas.current.height = shown.picture.height;
+    canvas.current.getContext('2d')?.drawImage(shown.picture, 0, 0);
+  }, [shown]);
+  return (
+    <Box component="figure" aria-label={`Page ${number}`} sx={{ m: 0, p: 1.5, position: 'relative' }}>
+      <canvas ref={canvas} aria-hidden style={sheetOfPaper} />
+      <Box component="p" sx={unseen}>
+        {shown?.words}
+      </Box>
     </Box>
   );
 }
 
-function SheetBlock({ block }: { block: Block }) {
-  switch (block.kind) {
-    case 'heading':
-      return <h3>{block.text}</h3>;
-    case 'text':
-      return <p>{block.text}</p>;
-    case 'facts':
-      return (
-        <dl>
-          {block.rows.map(([name, value]) => (
-            <Box key={name} sx={{ display: 'contents' }}>
-              <dt>{name}</dt>
-              <dd>{value}</dd>
-            </Box>
-          ))}
-        </dl>
-      );
-    case 'table':
-      return (
-        <table>
-          <thead>
-            <tr>
-              {block.columns.map((column, i) => (
-                <HeadCell key={i} words={column.head} share={column.share} align={column.align} />
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {block.rows.map((row, i) => (
-              <tr key={i}>
-                {row.map((cell, j) => (
-                  <td key={j} style={{ textAlign: block.columns[j]?.align, border: block.columns[j]?.box ? '1px solid #000' : undefined }}>
-                    {cell}
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      );
-    case 'steps':
-      return (
-        <ol>
-          {block.steps.map((step) => (
-            <li key={step}>{step}</li>
-          ))}
-        </ol>
-      );
-    case 'cautions':
-      return (
-        <ul>
-          {block.cautions.map((caution, i) => (
-            <li key={i}>{caution.message}</li>
-          ))}
-        </ul>
-      );
-    case 'drawing':
-      return <PrintedDrawing drawing={block.drawing} />;
-  }
-}
+/** Its edge grey, so that it stands out on white and on black. */
+const sheetOfPaper = { display: 'block', width: '100%', maxWidth: 860, margin: '0 auto', background: '#fff', outline: '1px solid #999' };
 
-function HeadCell({ words, share, align }: { words: string; share: number; align?: 'right' }) {
-  const style = { width: `${share * 100}%`, textAlign: align };
-  return words ? (
-    <th scope="col" style={style}>
-      {words}
-    </th>
-  ) : (
-    <td style={style} />
-  );
-}
-
-function PrintedDrawing({ drawing }: { drawing: Drawing }) {
-  const { x, y, width, height } = fitted(drawing.bounds);
-  return (
-    <svg
-      role="img"
-      aria-label={drawing.title}
-      viewBox={`${x} ${y} ${width} ${height}`}
-      style={{ display: 'block', width: '100%', maxHeight: 380, margin: '8px 0' }}
-    >
-      <Strokes drawing={drawing} mode="light" />
-    </svg>
-  );
-}
+/** For readers aloud, who get nothing from a picture. */
+const unseen = { position: 'absolute', width: 1, height: 1, m: 0, overflow: 'hidden', clipPath: 'inset(50%)' } as const;

@@ -40,6 +40,34 @@ it('a serpentine is told its pegs, a coil its former', () => {
   expect(words().join('\n')).toMatch(/a core 25.5 to 36.8 mm wide, 46 mm long and 10 mm thick/);
 });
 
+it('layers add up to the wires that are wound', () => {
+  for (const [turns, inHand, thickness] of [
+    [60, 1, 0.01],
+    [30, 2, 0.01],
+    [31, 3, 0.008],
+    [2, 1, 0.01],
+  ]) {
+    const { wire } = designWith({}).winding;
+    const [step] = words(designWith({ turns, thickness, wire: { ...wire, inHand } })).filter((line) =>
+      line.startsWith(`Wind ${turns} turns`),
+    );
+    const [, layers = '0', across = '0'] = /(\d+) layers? of (\d+) wires?/.exec(step) ?? [];
+    const [, over = '0'] = /(\d+) wires? in (?:the last|one layer)/.exec(step) ?? [];
+    expect(Number(layers) * Number(across) + Number(over)).toBe(turns * inHand);
+    if (Number(layers) > 0) expect(Number(across)).toBe(Math.floor(thickness / wire.overallDiameter + 1e-9));
+  }
+});
+
+it('the steps say where the start lies, when to tape and how long the leads are', () => {
+  for (const layout of [concentrated(9), serpentine]) {
+    const text = words(designWith({ layout })).join('\n');
+    expect(text).toMatch(/upper face/);
+    expect(text).toMatch(/turn of tape/);
+    expect(text).toMatch(/Tape 150 mm of the start/);
+    expect(text).toMatch(/Solder leads to the terminals, [\d.]+ m in all to a phase/);
+  }
+});
+
 it('every coil has a row with what its start and finish join', () => {
   expect(words()).toEqual(
     expect.arrayContaining([

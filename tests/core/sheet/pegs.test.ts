@@ -60,6 +60,31 @@ describe.each(rings)('the pegs of %s', (_, design, results) => {
     });
   });
 
+  it('give a skein that the marks of the fold divide without a rest', () => {
+    const [, legOut, inner, legIn, outer, times] = /leg ([\d.]+), inner arc ([\d.]+), leg ([\d.]+), outer arc ([\d.]+) mm, (\d+) times/
+      .exec(printed(design, results))!
+      .map(Number);
+    // Each length is printed to a tenth; legs that move aside between two radii grow by less than a hundredth.
+    const rounding = 4 * times * 0.05;
+    expect(Math.abs(times * (legOut + inner + legIn + outer) - skein)).toBeLessThan(rounding + 0.01 * skein);
+    expect(2 * times).toBe(design.discs.poles);
+  });
+
+  it('give rings that are turned in the plan by as many degrees as are printed there and in the steps', () => {
+    if (design.winding.phases === 1) return;
+    const [, degrees] = /turned by ([\d.]+)°/.exec(printed(design, results))!;
+    const words = planDrawing(design, results).strokes.flatMap((s) => (s.kind === 'text' ? [s.text] : []));
+    expect(words).toContain(`A to B ${degrees}°`);
+    const cornerAngle = (i: number) => Math.atan2(drawn[i].points[0][1], drawn[i].points[0][0]);
+    const turned = (((cornerAngle(1) - cornerAngle(0)) * 180) / Math.PI + 360) % 360;
+    // An SVG has its points to a thousandth of a millimetre.
+    expect(turned).toBeCloseTo(Number(degrees), 1);
+    // Star of slots of m phases: 360°/m electrical, and a phase that points the other way is the same turned by half a turn.
+    const electrical = (Number(degrees) * design.discs.poles) / 2;
+    const step = 360 / design.winding.phases;
+    expect([step, step / 2, step + 180].some((one) => Math.abs(((electrical - one) % 360) / one) < 0.01)).toBe(true);
+  });
+
   it('give a skein that closes in the channel of the jig, as much longer than one wall as it is shorter than the other', () => {
     const jig = cuttingDrawings(design, results).find(({ name }) => name === 'folding-jig');
     if (!jig) return;

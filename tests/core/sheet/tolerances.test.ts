@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { solve } from '../../../core/chain/solve';
 import { expectedReadings } from '../../../core/sheet/expected-readings';
-import { gapSensitivity, passBands } from '../../../core/sheet/tolerances';
+import { bandWords, gapSensitivity, passBands } from '../../../core/sheet/tolerances';
 import { designWith, resultsFor } from './fixture';
 import { generatedDesigns } from './generated';
 
@@ -38,7 +38,18 @@ it('the bands are the root of the sum of the squares, worked by hand for one mac
   // k = 6/0.127; gap 14 mm, magnets 10 mm: k/2 · coth(47.24 · 0.017) = 23.62 / 0.6655 = 35.5 per metre, on half a millimetre.
   const gap = 0.5e-3 * 35.5;
   const warm = 10 * design.magnets.remanenceTempCoefficient;
-  expect(volts).toBeCloseTo(Math.sqrt(0.025 ** 2 + gap ** 2 + warm ** 2 + (0.5 / 60) ** 2 + 0.01 ** 2 + 0.01 ** 2), 4);
+  expect(volts).toBeCloseTo(Math.sqrt(0.03 ** 2 + gap ** 2 + warm ** 2 + (0.5 / 60) ** 2 + 0.01 ** 2 + 0.01 ** 2), 4);
+});
+
+it('a workshop that builds more roughly has wider bands, by its own tolerances', () => {
+  const design = designWith({});
+  const usual = passBands(design, resultsFor(design));
+  const rough = { ...design, tolerances: { wire: 0.03, remanence: 0.06 } };
+  const wide = passBands(rough, resultsFor(rough));
+  // Wire counts by its section, so twice: 6 % in place of 2 %; remanence 6 % in place of 3 %.
+  expect(wide.ohms ** 2 - usual.ohms ** 2).toBeCloseTo(0.06 ** 2 - 0.02 ** 2, 12);
+  expect(wide.volts ** 2 - usual.volts ** 2).toBeCloseTo(0.06 ** 2 - 0.03 ** 2, 12);
+  expect(bandWords(rough)).toMatch(/^0.5\u00a0mm of gap, 6 % of remanence, 10 K in the magnets, 3 % of the wire/);
 });
 
 it.each(generatedDesigns)('a builder is neither passed blindly nor failed for nothing: %s', (_, design, results) => {
