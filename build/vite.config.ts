@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
-import { licences } from './licences';
+import { licences } from './licences.ts'; // with its ending, as Node itself will want it
 import { versionStamp } from './version.mjs';
 
 const at = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url));

@@ -143,9 +143,14 @@ function workshopProblems({ workshop, magnets, discs, winding }: Design): Proble
       told`must be less than ${mm(Math.max(0, free - taken))}, or bolts and their spacers run into magnets or winding; received ${mm(boltCircle)}`,
     ),
     ...need(
-      boltCircle * Math.sin(Math.PI / bolts) > taken,
+      boltCircle > taken,
+      'workshop.boltCircle',
+      told`must be more than ${mm(taken)}, or the spacers of only two bolts touch each other; received ${mm(boltCircle)}`,
+    ),
+    ...need(
+      boltCircle <= taken || boltCircle * Math.sin(Math.PI / bolts) > taken,
       'workshop.bolts',
-      told`bolts with spacers of ${mm(taken)} touch each other; at most ${Math.max(2, Math.floor(Math.PI / Math.asin(Math.min(1, taken / boltCircle))))} fit the circle of ${mm(boltCircle)}; received ${bolts}`,
+      told`must be at most ${Math.ceil(Math.PI / Math.asin(Math.min(1, taken / boltCircle))) - 1}, or spacers of ${mm(taken)} touch each other on a circle of ${mm(boltCircle)}; received ${bolts}`,
     ),
   ];
 }

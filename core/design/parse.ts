@@ -64,8 +64,18 @@ function problemsOf(issue: z.core.$ZodIssue, root: unknown): Problem[] {
         message: `must be ${issue.expected === 'array' ? 'a list' : /^[aeiou]/.test(issue.expected) ? `an ${issue.expected}` : `a ${issue.expected}`}; received ${shown(valueAt(root, issue.path))}`,
       },
     ];
+  if ((issue.code === 'too_big' || issue.code === 'too_small') && !issue.message.startsWith('must'))
+    return [{ where, message: `${sizeAllowed(issue)}; received ${sizeOf(valueAt(root, issue.path))}` }];
   return [{ where, message: issue.message }];
 }
+
+/** Of lists and texts; numbers have words of their own. */
+function sizeAllowed(issue: z.core.$ZodIssueTooBig | z.core.$ZodIssueTooSmall): string {
+  const limit = issue.code === 'too_big' ? `at most ${issue.maximum}` : `at least ${issue.minimum}`;
+  return `must have ${limit} ${issue.origin === 'array' ? 'entries' : 'characters'}`;
+}
+
+const sizeOf = (value: unknown) => (Array.isArray(value) || typeof value === 'string' ? value.length : shown(value));
 
 const oneOf = (values: readonly unknown[]) => (values.length === 1 ? shown(values[0]) : `one of ${values.map(shown).join(', ')}`);
 

