@@ -40,7 +40,8 @@ export function matchAt(turbine: TurbineResult, curve: LoadCurve, cutIn: number 
   const { wheel, best } = turbine;
   const found = balances(wheel, wind, curve.load, (turbine.runawayRatio * wind) / wheel.radius);
   const stands = found.map((each) => ({ rpm: each.speed * RPM, stable: each.stable }));
-  const speed = settledSpeed(found);
+  const starts = turbine.startWind !== null && wind >= turbine.startWind;
+  const speed = starts ? settledSpeed(found) : 0;
   if (speed === 0)
     return {
       ...STANDSTILL,

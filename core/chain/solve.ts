@@ -1,7 +1,7 @@
 import { chargeCautions } from '../charging/battery';
 import { shockCautions } from '../controller/shock';
 import { brakeCautions } from '../controller/braking';
-import { controllerCautions } from '../controller/cautions';
+import { controllerCautions, outputCautions } from '../controller/cautions';
 import { controllerCheck } from '../controller/check';
 import type { Design } from '../design/schema';
 import { emfFromShape, inductanceShape, linkageShape } from '../emf/stage';
@@ -26,9 +26,10 @@ import { loadCurve } from './curve';
 import { gustOf, windingCapacity } from './gust';
 import { matchAt, matchCurve, pointAt, topWind } from './matching';
 import { coolingOf, plantOf } from './plant';
-import { runsAway, type Plant } from './operating-point';
+import { gustHeatCautions, ratedHeatCautions, runawayCautions } from './heat-cautions';
+import { runsAway } from './operating-point';
 import { loadCutIn, responderOf } from './responder';
-import type { MatchPoint, Results } from './results';
+import type { Results } from './results';
 import { shortedMagnets } from './shorted-magnets';
 import { createStageCache, type StageCache } from './stage-cache';
 
@@ -122,10 +123,12 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
     ...emf.cautions,
     ...wheel.cautions,
     ...siteCautions(site),
-    ...heatCautions(plant, ratedPoint.coilTemperature, limit),
-    ...runawayCautions(plant, match),
+    ...ratedHeatCautions(plant, ratedPoint.coilTemperature, limit),
+    ...runawayCautions(plant, match, limit),
+    ...gustHeatCautions(gust, site.gustWind, limit),
     ...cableCautions(cable, ratedPoint.cableLoss, ratedPoint.dcWatts),
-    ...(load.kind === 'battery' ? chargeCautions(load, ratedPoint.dcAmps) : []),
+    ...(load.kind === 'battery' ? chargeCautions(load, ratedPoint.dcAmps, match) : []),
+    ...(load.kind === 'tracker' && controller ? outputCautions(controller, demands.greatestWatts) : []),
     ...controllerCautions(verdicts),
     ...(ratedMatch.state === 'stalled'
       ? [
@@ -212,29 +215,6 @@ const rpmOf = (speed: number) => (speed * 60) / (2 * Math.PI);
 export function createSolver(): (design: Design) => Results {
   const cache = createStageCache();
   return (design) => solve(design, cache);
-}
-
-function heatCautions(plant: Plant, temperature: number, limit: { temperature: number; where: string }): Caution[] {
-  if (temperature <= limit.temperature || runsAway(plant, temperature)) return [];
-  return [
-    {
-      severity: 'danger',
-      where: limit.where,
-      message: `At rated wind the coils settle at ${temperature.toFixed(0)} °C, above their limit of ${limit.temperature.toFixed(0)} °C: thicker wire, fewer amps, or a former and covering that stand more.`,
-    },
-  ];
-}
-
-function runawayCautions(plant: Plant, match: readonly MatchPoint[]): Caution[] {
-  const first = match.find(({ coilTemperature }) => runsAway(plant, coilTemperature));
-  if (!first) return [];
-  return [
-    {
-      severity: 'danger',
-      where: 'winding.wire.conductorDiameter',
-      message: `From ${first.wind.toFixed(1)} m/s on the coils’ temperature runs away: no temperature below the melting point of the wire, ${plant.melts.toFixed(0)} °C, carries off what is lost in them. They burn out long before; the curves beyond are worked out at the melting point.`,
-    },
-  ];
 }
 
 const ORDER: Caution['severity'][] = ['danger', 'warning', 'note'];

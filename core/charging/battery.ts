@@ -1,3 +1,4 @@
+import { passing } from '../numeric/passing';
 import type { Caution } from '../problem';
 import { diversionLoad } from './diversion';
 import { fuseRating } from './fuse';
@@ -97,13 +98,14 @@ export function chargeLimits(battery: Battery, temperature: number) {
  * Whether the battery stands the charge, and what belongs between it and the machine.
  *
  * @param battery  Battery of the design. [V, A·h]
- * @param amps     Greatest charge current. [A]
+ * @param amps     Charge current at rated wind. [A]
+ * @param winds    Charge current at rising winds. [m/s, A]
  * @returns        A caution when it is too much, and notes of settings, fuse and diversion load; of settings none for an unknown chemistry.
  *
  * Source    `batteryPresets`, fuse.ts, diversion.ts.
  * Checked   tests/core/charging/battery.test.ts
  */
-export function chargeCautions(battery: Battery, amps: number): Caution[] {
+export function chargeCautions(battery: Battery, amps: number, winds: readonly { wind: number; dcAmps: number }[] = []): Caution[] {
   const limits = chargeLimits(battery, 25);
   const cautions: Caution[] = [];
   if (limits && amps > limits.greatestAmps)
@@ -121,10 +123,18 @@ export function chargeCautions(battery: Battery, amps: number): Caution[] {
   const fuse = fuseRating(amps);
   if (amps > 0 && fuse) {
     const { watts, resistance } = diversionLoad(amps * battery.voltage, limits?.absorb ?? battery.voltage);
+    const blows = passing(
+      winds.map(({ wind }) => wind),
+      winds.map(({ dcAmps }) => dcAmps),
+      fuse,
+    );
+    const furl = blows
+      ? ` Above ${blows.toFixed(1)} m/s more comes, and a blown fuse leaves the wheel without load: furl or brake before.`
+      : '';
     cautions.push({
       severity: 'note',
       where: 'load',
-      message: `At the battery a fuse of ${fuse} A for direct current, and no cable behind it that stands less. Without a controller that turns power away, a diversion load of at least ${figure(watts)} W and at most ${figure(resistance)} Ω.`,
+      message: `At the battery a fuse of ${fuse} A for direct current, and no cable behind it that stands less.${furl} Without a controller that turns power away, a diversion load of at least ${figure(watts)} W and at most ${figure(resistance)} Ω.`,
     });
   }
   return cautions;

@@ -1,4 +1,7 @@
+import { diversionLoad } from '../charging/diversion';
+import { fuseRating } from '../charging/fuse';
 import type { Caution } from '../problem';
+import type { ControllerSection } from './section';
 import type { ControllerVerdict } from './stage';
 
 const LIMITS: Record<ControllerVerdict['unit'], string> = {
@@ -17,6 +20,20 @@ export function controllerCautions(verdicts: readonly ControllerVerdict[]): Caut
         ? { severity: 'danger', where: LIMITS[unit], message: `${situation}: the controller is overrun, ${amounts}` }
         : { severity: 'warning', where: 'controller.minInputVoltage', message: `${situation}: the controller sleeps, ${amounts}` };
     });
+}
+
+/** What belongs between a controller and its battery. `watts`: the greatest into it. */
+export function outputCautions({ batteryVoltage, maxChargeCurrent }: ControllerSection, watts: number): Caution[] {
+  const fuse = fuseRating(maxChargeCurrent);
+  if (!fuse || watts <= 0) return [];
+  const diversion = diversionLoad(watts, batteryVoltage);
+  return [
+    {
+      severity: 'note',
+      where: 'controller.maxChargeCurrent',
+      message: `At the battery a fuse of ${fuse} A for direct current, for the ${maxChargeCurrent} A the controller may charge with, and no cable behind it that stands less. A diversion load on the battery’s side takes ${diversion.watts.toFixed(0)} W or more and has at most ${diversion.resistance.toPrecision(3)} Ω.`,
+    },
+  ];
 }
 
 /** What holds for every machine of this kind, whatever its numbers. */

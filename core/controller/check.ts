@@ -1,3 +1,4 @@
+import { passing } from '../numeric/passing';
 import type { ControllerSection } from './section';
 import type { ControllerVerdict } from './stage';
 
@@ -99,11 +100,12 @@ const cutInThen = (rpm: number | undefined) => (rpm === undefined ? '' : `, cut-
 
 /** The wind from which no more than `most` may be let in. */
 function furl({ winds = [] }: Demands, key: 'dcAmps' | 'dcWatts', most: number): string {
-  const i = winds.findIndex((each) => each[key] > most);
-  if (i < 0) return 'furl earlier';
-  const [before, after] = [winds[i - 1] ?? { wind: 0, dcAmps: 0, dcWatts: 0 }, winds[i]];
-  const wind = before.wind + ((most - before[key]) / (after[key] - before[key])) * (after.wind - before.wind);
-  return `furl from ${wind.toFixed(1)} m/s`;
+  const wind = passing(
+    winds.map((each) => each.wind),
+    winds.map((each) => each[key]),
+    most,
+  );
+  return wind === undefined ? 'furl earlier' : `furl from ${wind.toFixed(1)} m/s`;
 }
 
 function lessAmps(excess: number, demands: Demands): string {

@@ -41,11 +41,12 @@ function machineOf({
     const { dcAmps, emfWatts } = steadyState(source, bridge, { emf: volts, resistance: 0 }, speed);
     return { dcAmps, dcWatts: volts * dcAmps, shaftWatts: emfWatts };
   };
-  const most = Math.max(...Array.from({ length: 76 }, (_, i) => draw((0.2 + 0.01 * i) * open).dcWatts));
+  // The top is about 0.4 of the open volts wide: between two of these it is missed by (0.01/0.4)², less than a thousandth.
+  const most = Math.max(...Array.from({ length: 38 }, (_, i) => draw((0.2 + 0.02 * i) * open).dcWatts));
   return { open, draw, most };
 }
 
-test('asked for more than there is, it finds the most DC power to half a percent', () => {
+test('asked for more than there is, it finds the most DC power to half a percent', { timeout: 30_000 }, () => {
   fc.assert(
     fc.property(machines, (m) => {
       const { open, draw, most } = machineOf(m);

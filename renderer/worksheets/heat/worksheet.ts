@@ -27,6 +27,6 @@ export const heat: Worksheet = {
     'stages.rated.bearingLoss',
     'stages.rated.shaftWatts',
   ],
-  cautions: ['surroundings', 'heat'],
+  cautions: ['surroundings', 'winding.wire.thermalClass'],
   Figure,
 };

@@ -108,3 +108,9 @@ test('twice the turns make twice the volts and start to charge at half the speed
 test('a machine that never charges says so with null, not with a number', () => {
   expect(solve(withLoad('open')).cutIn).toEqual({ rpm: null, wind: null });
 });
+
+test('below its start-up wind the wheel stands still, above it turns', () => {
+  const { match, stages } = solve(blank);
+  expect(stages.start.wind).toBeGreaterThan(match[0].wind);
+  for (const { wind, rpm } of match) expect([wind, rpm > 0]).toEqual([wind, wind >= stages.start.wind!]);
+});

@@ -46,6 +46,16 @@ test('it names settings, fuse and diversion load', () => {
   expect(said[1]).toContain('900 W and at most 0.947 Ω');
 });
 
+// 30 A want a fuse of 40 A; 20 A at 8 m/s and 50 A at 11 m/s: 40 A at 8 + 3 · 20/30 = 10 m/s.
+test('it names the wind above which the fuse blows and leaves the wheel without load', () => {
+  const winds = [
+    { wind: 8, dcAmps: 20 },
+    { wind: 11, dcAmps: 50 },
+  ];
+  expect(chargeCautions(battery, 30, winds).at(-1)!.message).toContain('Above 10.0 m/s more comes');
+  expect(chargeCautions(battery, 30, winds.slice(0, 1)).at(-1)!.message).not.toContain('more comes');
+});
+
 test('a machine that never charges wants no fuse', () => expect(chargeCautions(battery, 0)).toHaveLength(1));
 
 test('presets stand in order: cut-off below float below absorb', () => {

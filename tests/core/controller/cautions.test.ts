@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { controllerCautions, standingCautions } from '../../../core/controller/cautions';
+import { controllerCautions, outputCautions, standingCautions } from '../../../core/controller/cautions';
 
 test.each([
   'pinch and snap',
@@ -30,4 +30,19 @@ test('a controller overrun is a danger, one that sleeps a warning, one that is m
   });
   expect(asleep).toMatchObject({ severity: 'warning', where: 'controller.minInputVoltage' });
   expect(rest).toEqual([]);
+});
+
+// 60 A · 1.25 = 75 A → 80 A; 1200 W · 1.25 = 1500 W; (48 V)² / 1500 W = 1.536 Ω.
+test('between controller and battery it names fuse and diversion load', () => {
+  const controller = {
+    maxInputVoltage: 150,
+    minInputVoltage: 30,
+    maxInputCurrent: 30,
+    maxPower: 3000,
+    batteryVoltage: 48,
+    maxChargeCurrent: 60,
+  };
+  const [caution] = outputCautions(controller, 1200);
+  for (const words of ['fuse of 80 A', '60 A', '1500 W', '1.54 Ω']) expect(caution.message).toContain(words);
+  expect(outputCautions(controller, 0)).toEqual([]);
 });
