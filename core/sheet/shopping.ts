@@ -5,8 +5,9 @@ import type { Reel } from '../design/shelf';
 import type { Block } from './document';
 import { bareMm, celsius, kilograms, many, metres, squareMm, wireMm } from './figures';
 import { effectiveConnection } from './joins';
+import { TAIL } from './winding-steps';
 
-/** Bought over what is wound, for tails, joints and a spoilt coil. Common practice. [-] */
+/** Bought over what is cut, for joints and a spoilt coil. Common practice. [-] */
 export const ALLOWANCE = 0.05;
 
 /** Length of wire on a reel, its covering counted as metal. [m] */
@@ -19,7 +20,9 @@ export function reelLength(reel: Reel): number {
 export function shoppingRows(design: Design, results: Results): [item: string, what: string][] {
   const { winding, discs, magnets, cable } = design;
   const { wire } = winding;
-  const needed = results.coils.wireLength * (1 + ALLOWANCE);
+  const { wireLength, wireMass, count } = results.coils;
+  const tails = 2 * TAIL * count * wire.inHand;
+  const needed = (wireLength + tails) * (1 + ALLOWANCE);
   const discsWithMagnets = discs.arrangement === 'facing-pair' ? 2 : 1;
   const single = effectiveConnection(winding.connection, winding.phases) === 'separate';
   const cores = cable.side === 'dc' ? 2 : single ? 2 * winding.phases : winding.phases;
@@ -30,7 +33,7 @@ export function shoppingRows(design: Design, results: Results): [item: string, w
     ],
     [
       'to buy',
-      `${metres(needed)}, ${kilograms(results.coils.wireMass * (1 + ALLOWANCE))} (${metres(results.coils.wireLength)} and ${ALLOWANCE * 100} % over)`,
+      `${metres(needed)}, ${kilograms((wireMass * needed) / wireLength)}: ${metres(wireLength)} in coils and leads, ${metres(tails)} of ends to join by, and ${ALLOWANCE * 100} % over`,
     ],
     ...shelfRows(design, needed),
     ['Magnets', `${discs.poles * discsWithMagnets}${magnets.grade ? ` of grade ${magnets.grade}` : ''}, ${magnetWords(magnets.shape)}`],

@@ -3,6 +3,7 @@ import { standingCautions } from '../../../core/controller/cautions';
 import { windingSheet } from '../../../core/sheet/build';
 import type { Block } from '../../../core/sheet/document';
 import { reelLength } from '../../../core/sheet/shopping';
+import { generatedDesigns } from './generated';
 import { concentrated, designWith, resultsFor, serpentine } from './fixture';
 
 const wordsOf = (block: Block): string[] => {
@@ -100,9 +101,23 @@ it('a winding that does not fit says how many turns to take out', () => {
 
 it('a reel on the shelf is weighed against what is needed', () => {
   const reel = { label: 'Reel 3', metal: 'copper' as const, conductorDiameter: 1.4e-3, overallDiameter: 1.47e-3, mass: 2 };
+  // 9 coils with two ends of 0.15 m each and a twentieth over: 2.835 m more than for what is wound.
   // 2 kg over 8890 kg/m³ and π/4 · 1.4² mm²: 146.1 m by hand.
   expect(reelLength(reel)).toBeCloseTo(146.1, 1);
-  expect(words({ ...designWith({}), shelf: [reel] })).toContain('on the shelf: Reel 3: 146.1 m, short by 50.52 m');
+  expect(words({ ...designWith({}), shelf: [reel] })).toContain('on the shelf: Reel 3: 146.1 m, short by 53.36 m');
+});
+
+it.each(generatedDesigns)('what is to be bought is enough for all that is to be cut, and a twentieth over: %s', (_, design, results) => {
+  const blocks = windingSheet(design, results)
+    .blocks.flatMap(wordsOf)
+    .map((line) => line.replaceAll('\u00a0', ' '));
+  const read = (pattern: RegExp) => Number(blocks.map((line) => pattern.exec(line)?.[1]).find(Boolean));
+  const { inHand } = design.winding.wire;
+  const strand = read(/^Cut for each: (?:\d+ × )?([\d.]+) m/);
+  const leads = read(/^Leads: ([\d.]+) m per phase/) * design.winding.phases;
+  const cut = inHand * (results.coils.count * strand + leads);
+  // Lengths are printed to three figures and more.
+  expect(read(/^to buy: ([\d.]+) m/) / cut).toBeCloseTo(1.05, 2);
 });
 
 it('the trace changes with any entry and with nothing else', () => {
