@@ -1,3 +1,7 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
 import { expect, test } from 'vitest';
 import { accessibilityFaults, freshApp } from './app-page';
 
@@ -50,4 +54,27 @@ test('a script that is not the program’s own does not run, and nothing can be 
   });
   expect(ran).toEqual({ script: false, fetched: false });
   expect(app.complaints.filter((words) => words.includes('Content Security Policy')).length).toBeGreaterThanOrEqual(2);
+});
+
+test('the icon that is packaged is its drawing', async () => {
+  const made = path.join(mkdtempSync(path.join(tmpdir(), 'gapwright-icon-')), 'icon.png');
+  expect(spawnSync(process.execPath, ['build/icon.mjs', made]).status).toBe(0);
+  const [drawn, packaged] = [made, 'assets/icon.png'].map((file) => `data:image/png;base64,${readFileSync(file, 'base64')}`);
+  rmSync(path.dirname(made), { recursive: true });
+  const page = await app.page.context().newPage();
+  const farthest = await page.evaluate(
+    async (addresses) => {
+      const levels = async (src = '') => {
+        const image = Object.assign(new Image(), { src });
+        await image.decode();
+        const canvas = Object.assign(document.createElement('canvas'), { width: image.width, height: image.height }).getContext('2d')!;
+        canvas.drawImage(image, 0, 0);
+        return [...canvas.getImageData(0, 0, image.width, image.height).data];
+      };
+      const [one, other] = [await levels(addresses[0]), await levels(addresses[1])];
+      return one.reduce((most, level, place) => Math.max(most, Math.abs(level - (other[place] ?? NaN))), one.length - other.length);
+    },
+    [drawn, packaged],
+  );
+  expect(farthest).toBeLessThanOrEqual(2); // of 255: another processor may round otherwise
 });

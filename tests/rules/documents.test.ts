@@ -15,6 +15,11 @@ test.each(documents)('every file that %s names is there', (file) => {
   expect(named.filter((path) => !existsSync(path))).toEqual([]);
 });
 
+test.each(documents)('every test that %s names stands in its file under that name', (file) => {
+  const named = [...read(file).matchAll(/`(tests\/[\w/.-]+\.test\.ts)` “([^”]+)”/g)].map(([, place, title]) => ({ place, title }));
+  expect(named.filter(({ place, title }) => !read(place).includes(`'${title}'`))).toEqual([]);
+});
+
 test.each(documents)('every npm script that %s tells of exists', (file) => {
   const told = [...read(file).matchAll(/\bnpm (?:run (?:-s )?(\w+)|(start|test)\b)/g)].map(([, run, short]) => run ?? short);
   expect(told.filter((name) => !(name in scripts))).toEqual([]);
