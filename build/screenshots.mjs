@@ -80,6 +80,8 @@ async function take(page, title, file) {
     .click();
   await settled(page);
   await page.waitForLoadState('networkidle');
+  // Printed pages come when they are written and read back.
+  for (const unready of [page.getByText('printing…'), page.locator('figure p:empty')]) await unready.waitFor({ state: 'detached' });
   await page.waitForTimeout(400); // a chart is drawn the frame after its code has come
   await page.screenshot({ path: file });
   console.log(path.relative(root, file));

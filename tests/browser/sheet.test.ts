@@ -29,6 +29,14 @@ test('the preview shows, page by page, the very file that is saved', async () =>
   }
   await app.page.getByRole('combobox', { name: 'Document' }).selectOption('templates');
   await app.page.getByRole('figure').getByText('natural size: must measure 100 mm').waitFor({ state: 'attached' });
+
+  // Documents that overtake one another leave the last.
+  const paper = app.page.getByRole('combobox', { name: 'Paper' });
+  for (const size of ['letter', 'a4', 'letter']) await paper.selectOption(size);
+  const ratio = () => app.page.locator('figure canvas').evaluate((canvas: HTMLCanvasElement) => canvas.height / canvas.width);
+  await app.page.getByRole('combobox', { name: 'Document' }).selectOption('sheet');
+  await expect.poll(ratio).toBeCloseTo(11 / 8.5, 2);
+  await expect.poll(() => app.page.getByRole('figure').locator('p').textContent()).toContain('What to wind');
   expect(app.complaints).toEqual([]);
 });
 
@@ -44,13 +52,13 @@ test('parts and tables are saved under their names', async () => {
   await hub.getByRole('checkbox').check();
   await hub.getByRole('textbox').first().waitFor();
   await app.page.getByText('Drill template').waitFor();
-  const disc = await saved('Save disc (DXF)');
+  const disc = await saved('Save disc as DXF');
   expect(disc.name).toMatch(/disc\.dxf$/);
   expect(disc.text).toContain('LWPOLYLINE');
-  const svg = await saved('Save winding-mould (SVG)');
+  const svg = await saved('Save winding mould as SVG');
   expect(svg.name).toMatch(/winding-mould\.svg$/);
   expect(svg.text).toMatch(/^<svg [^>]*width="[\d.]+mm"/m);
-  const coils = await saved('Save Coil table (CSV)');
+  const coils = await saved('Save coil table as CSV');
   expect(coils.text.trim().split('\r\n')).toHaveLength(1 + 9);
   expect(app.complaints).toEqual([]);
 });

@@ -1,15 +1,15 @@
-import { getDocument, GlobalWorkerOptions, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, PDFWorker, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
-GlobalWorkerOptions.workerPort = new Worker(new URL('pdfjs-dist/legacy/build/pdf.worker.min.mjs', import.meta.url), {
-  type: 'module',
-  name: 'pages',
+/** One thread for every document that is read; a document that had its own would take it along when it is given up. */
+const worker = PDFWorker.create({
+  port: new Worker(new URL('pdfjs-dist/legacy/build/pdf.worker.min.mjs', import.meta.url), { type: 'module', name: 'pages' }),
 });
 
 export type Pages = PDFDocumentProxy;
 
 /** A document read back from the very bytes that are saved. Its letters are drawn as outlines, so that no font is put into the page. */
 export const pagesOf = (bytes: Uint8Array): Promise<Pages> =>
-  getDocument({ data: bytes, disableFontFace: true, isEvalSupported: false, verbosity: 0 }).promise;
+  getDocument({ data: bytes, worker, disableFontFace: true, isEvalSupported: false, verbosity: 0 }).promise;
 
 /** Pixels of the picture to a point of the paper, on a screen of ordinary density: twice what a page is shown at, for thin lines. */
 const SHARPNESS = 2;
