@@ -6,7 +6,7 @@ module.exports = {
   productName: 'Gapwright',
   copyright: 'MIT licence',
   directories: { output: 'release', buildResources: 'assets' },
-  files: ['dist/window/**', 'dist/renderer/**', 'assets/fonts/*LICENSE*', 'package.json', 'LICENSE', '!node_modules'],
+  files: ['dist/window/**', 'dist/renderer/**', 'assets/fonts/*LICENSE*', 'package.json', '!node_modules'],
   // Beside the program, where Electron's own licences lie too.
   extraFiles: [
     { from: 'LICENSE', to: 'LICENSE.gapwright.txt' },

@@ -31,8 +31,8 @@ function executable(file: string, script: string): void {
 }
 
 /** What the start script says until it ends by itself or has said where the page is; then it is stopped. */
-function start(args: string[] = [], tools = ''): Promise<{ said: string; code: number | null }> {
-  const child = spawn(process.execPath, [path.join(project, 'build/start.mjs'), ...args], {
+function start(args: string[] = [], tools = '', script = 'start.mjs'): Promise<{ said: string; code: number | null }> {
+  const child = spawn(process.execPath, [path.join(project, 'build', script), ...args], {
     cwd: project,
     env: { ...process.env, DISPLAY: ':99', HOME: project, XDG_CONFIG_HOME: project, PATH: tools || '/nowhere' },
   });
@@ -86,4 +86,14 @@ describe.skipIf(process.platform === 'win32')('npm start on a machine with a dis
     expect(said).not.toContain('No browser');
     expect(said).toContain(`Gapwright is at ${readFileSync(path.join(project, 'opened'), 'utf8').trim()}\n`);
   });
+});
+
+test('npm run dist says plainly what it lacks where the runtime cannot be fetched, and ends as failed', async () => {
+  writeFileSync(inElectron('install.js'), `console.error('RequestError: no such host'); process.exit(1);`);
+  const { said, code } = await start([], '', 'dist.mjs');
+  expect(said).toContain(
+    'No installer can be made: the Electron runtime is part of it, but it is not here and could not be fetched (no such host).',
+  );
+  expect(said).toContain('With a network connection, `npm run dist` fetches it and goes on.');
+  expect(code).toBe(1);
 });
