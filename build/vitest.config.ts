@@ -11,6 +11,8 @@ export default defineConfig({
   root,
   define: { GAPWRIGHT_VERSION: JSON.stringify('0.0.0+test') },
   test: {
+    // A test waits for nothing but the processor, which may be busy with other things.
+    testTimeout: 30_000,
     projects: [
       node('core', 'core', 'laws', 'reference', 'golden', 'rules'),
       node('renderer', 'renderer'),

@@ -13,8 +13,8 @@ export interface Plant {
   /** Eddy loss at a shaft speed. [rad/s → W] */
   eddyLoss: (speed: number) => number;
   bearingLoss: (speed: number) => number;
-  /** Temperature at which a loss in the coils settles. [W, rad/s → °C] */
-  settle: (loss: number, speed: number) => number;
+  /** Temperature at which a loss in the coils settles, near a guess. [W, rad/s, °C → °C] */
+  settle: (loss: number, speed: number, guess: number) => number;
   airTemperature: number;
   /** Melting point of the winding's metal: no coil settles above. [°C] */
   melts: number;
@@ -63,7 +63,7 @@ export function operatingPoint(
   let before: { temperature: number; lack: number } | undefined;
   let electrical = drive(plant.sourceAt(temperature));
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const lack = plant.settle(electrical.state.copperLoss + eddy, speed) - temperature;
+    const lack = plant.settle(electrical.state.copperLoss + eddy, speed, temperature) - temperature;
     if (before) slope = Math.min((lack - before.lack) / (temperature - before.temperature), FLATTEST);
     if (Math.abs(lack) < SETTLED) break;
     before = { temperature, lack };

@@ -50,7 +50,7 @@ export function plantOf(design: PlantEntries, field: FieldResult, winding: Windi
     dcCableResistance: cable.dc,
     eddyLoss: (speed) => eddy * speed ** 2,
     bearingLoss: (speed) => drag * speed,
-    settle: (loss, speed) => settledTemperature(loss, air, cooling, speed, METALS[metal].meltingPoint),
+    settle: (loss, speed, guess) => settledTemperature(loss, air, cooling, speed, METALS[metal].meltingPoint, guess),
     airTemperature: air,
     melts: METALS[metal].meltingPoint,
   };

@@ -53,6 +53,13 @@ export function coolingConductance(cooling: Cooling, speed: number, temperature:
   return area / (1 / film + skinResistance);
 }
 
+/** A temperature nearer than this to the one its loss leads to has settled but for a last, small step. [K] */
+const SETTLED = 1e-4;
+/** Of the lack of temperature over temperature, to begin with: the film carries off a little more per kelvin the warmer it is. */
+const USUAL_SLOPE = -1.2;
+const FLATTEST = -0.2;
+const MOST_SECANTS = 8;
+
 /**
  * Temperature at which a steady loss settles.
  *
@@ -61,12 +68,26 @@ export function coolingConductance(cooling: Cooling, speed: number, temperature:
  * @param cooling  Geometry. [m², m]
  * @param speed    Of the shaft. [rad/s]
  * @param melts    Melting point of the metal. [°C]
+ * @param guess    Where to look first. [°C]
  * @returns        Metal's temperature, `melts` for one that would settle at no temperature below it. [°C]
  *
- * Source    loss = conductance · rise.
+ * Source    loss = conductance · rise; secant steps from the guess, false position between air and melting point where they lead nowhere.
  * Checked   tests/core/heat/cooling.test.ts
  */
-export function settledTemperature(loss: number, air: number, cooling: Cooling, speed: number, melts: number): number {
-  const surplus = (temperature: number) => coolingConductance(cooling, speed, temperature, air) * (temperature - air) - loss;
-  return loss <= 0 ? air : surplus(melts) <= 0 ? melts : crossing(surplus, air, melts);
+export function settledTemperature(loss: number, air: number, cooling: Cooling, speed: number, melts: number, guess = air): number {
+  if (loss <= 0) return air;
+  const lack = (temperature: number) => air + loss / coolingConductance(cooling, speed, temperature, air) - temperature;
+  let temperature = guess;
+  let here = lack(temperature);
+  let slope = USUAL_SLOPE;
+  for (let step = 0; step < MOST_SECANTS && slope < FLATTEST; step++) {
+    const next = temperature - here / slope;
+    if (!(next > air && next < melts)) break;
+    if (Math.abs(here) < SETTLED) return next;
+    const there = lack(next);
+    slope = (there - here) / (next - temperature);
+    [temperature, here] = [next, there];
+  }
+  const surplus = (t: number) => coolingConductance(cooling, speed, t, air) * (t - air) - loss;
+  return surplus(melts) <= 0 ? melts : crossing(surplus, air, melts);
 }

@@ -31,6 +31,15 @@ export interface Passage {
   stretches: Stretch[];
 }
 
+/** All guards of a mode at one angle. [A or V, per electrical rad] Flat: this is the innermost loop of every curve. */
+interface Levels {
+  values: Float64Array;
+  slopes: Float64Array;
+}
+
+const noLevels = (count: number): Levels => ({ values: new Float64Array(count), slopes: new Float64Array(count) });
+const levelOf = ({ values, slopes }: Levels, g: number): Level => ({ value: values[g], slope: slopes[g] });
+
 /** Guards are looked at no further apart. [electrical rad] */
 const STEP = Math.PI / 24;
 /** After an event, where guards may dip for a moment, the first look comes after this share of a step; then steps double. */
@@ -69,8 +78,8 @@ export function flowOf(topology: Topology, drive: Drive, rooms: Mode[] = []) {
     turnTo(angle);
     for (let j = 0; j < count; j++) left[j] = free[j] * Math.exp(-rates[j] * (angle - from));
   };
-  /** One guard and its slope at the angle looked at. */
-  const guardLevel = ({ guards, rates, count }: Mode, g: number, level: Level) => {
+  /** Writes one guard and its slope at the angle looked at to a place. */
+  const writeLevel = ({ guards, rates, count }: Mode, g: number, levels: Levels, place: number) => {
     let value = guards.constant[g];
     let slope = 0;
     for (let n = 0, h = g * harmonics; n < harmonics; n++, h++) {
@@ -84,13 +93,14 @@ export function flowOf(topology: Topology, drive: Drive, rooms: Mode[] = []) {
       value += share;
       slope -= rates[j] * share;
     }
-    level.value = value;
-    level.slope = slope;
-    return level;
+    levels.values[place] = value;
+    levels.slopes[place] = slope;
   };
-  const guardLevels = (mode: Mode, free: Float64Array, from: number, angle: number, levels: Level[]) => {
+  const writeLevels = (mode: Mode, free: Float64Array, from: number, angle: number, levels: Levels) => {
+    const { count } = mode.guards;
+    if (levels.values.length < count) [levels.values, levels.slopes] = [new Float64Array(count), new Float64Array(count)];
     lookAt(mode, free, from, angle);
-    for (let g = 0; g < mode.guards.count; g++) guardLevel(mode, g, (levels[g] ??= { value: 0, slope: 0 }));
+    for (let g = 0; g < count; g++) writeLevel(mode, g, levels, g);
   };
 
   /** Free parts that make the currents what they are. */
@@ -128,9 +138,16 @@ export function flowOf(topology: Topology, drive: Drive, rooms: Mode[] = []) {
     }
   };
 
-  const level: Level = { value: 0, slope: 0 };
-  let behind: Level[] = [];
-  let ahead: Level[] = [];
+  const one = noLevels(1);
+  let behind = noLevels(0);
+  let ahead = noLevels(0);
+
+  /** Made apart from the loop over the guards, which would else make room for it at every turn. */
+  const guardOf = (mode: Mode, free: Float64Array, from: number, g: number) => (angle: number) => {
+    lookAt(mode, free, from, angle);
+    writeLevel(mode, g, one, 0);
+    return levelOf(one, 0);
+  };
 
   /** The first guard to fail between `began`, where all hold and are looked at in `behind`, and `to`; −1 when none does. */
   const failureIn = (mode: Mode, free: Float64Array, began: number, to: number) => {
@@ -138,21 +155,20 @@ export function flowOf(topology: Topology, drive: Drive, rooms: Mode[] = []) {
     let angle = began;
     while (angle < to) {
       const next = Math.min(angle + Math.min(STEP, Math.max(angle - began, FIRST_LOOK * STEP)), to);
-      guardLevels(mode, free, began, next, ahead);
-      const found = { guard: -1, angle: next, slope: 0 };
+      writeLevels(mode, free, began, next, ahead);
+      let found = -1;
+      let failed = next;
+      let slope = 0;
       for (let g = 0; g < count; g++) {
-        if (ahead[g].value >= FAILED && (behind[g].slope >= 0 || ahead[g].slope <= 0)) continue;
-        const at = (where: number) => {
-          lookAt(mode, free, began, where);
-          return guardLevel(mode, g, level);
-        };
-        const failure = firstFailure(at, angle, behind[g], found.angle, found.guard < 0 ? ahead[g] : { ...at(found.angle) });
+        if (ahead.values[g] >= FAILED && (behind.slopes[g] >= 0 || ahead.slopes[g] <= 0)) continue;
+        const at = guardOf(mode, free, began, g);
+        const failure = firstFailure(at, angle, levelOf(behind, g), failed, found < 0 ? levelOf(ahead, g) : at(failed));
         if (failure === undefined) continue;
-        found.guard = g;
-        found.angle = failure;
-        found.slope = level.slope;
+        found = g;
+        failed = failure;
+        slope = one.slopes[0];
       }
-      if (found.guard >= 0) return found;
+      if (found >= 0) return { guard: found, angle: failed, slope };
       angle = next;
       [behind, ahead] = [ahead, behind];
     }
@@ -168,8 +184,8 @@ export function flowOf(topology: Topology, drive: Drive, rooms: Mode[] = []) {
     for (let events = 0; events < MOST_EVENTS; events++) {
       const began = angle;
       const free = freeOf(mode, currents, began);
-      guardLevels(mode, free, began, began, behind);
-      const already = worst(behind, mode.guards.count);
+      writeLevels(mode, free, began, began, behind);
+      const already = worst(behind.values, mode.guards.count);
       if (already >= 0) {
         mode = modeFor(mode.space.guards[already].next);
         currents = onto(mode, currents);
@@ -193,9 +209,9 @@ export function flowOf(topology: Topology, drive: Drive, rooms: Mode[] = []) {
 }
 
 /** The guard that has failed the furthest, −1 when none has. */
-function worst(guards: readonly Level[], count: number): number {
+function worst(values: Float64Array, count: number): number {
   let found = -1;
-  for (let g = 0; g < count; g++) if (guards[g].value < (found < 0 ? FAILED : guards[found].value)) found = g;
+  for (let g = 0; g < count; g++) if (values[g] < (found < 0 ? FAILED : values[found])) found = g;
   return found;
 }
 

@@ -54,7 +54,8 @@ export function momentsOf({ mode, from, to, free }: Stretch, orders: readonly nu
         const sum = order + orders[q];
         const apart = Math.abs(order - orders[q]);
         const side = order < orders[q] ? -1 : 1;
-        const [c, s] = [cos[j * h + q] / 2, sin[j * h + q] / 2];
+        const c = cos[j * h + q] / 2;
+        const s = sin[j * h + q] / 2;
         withCos += c * (cosine[apart] + cosine[sum]) + s * (sine[sum] - side * sine[apart]);
         withSin += c * (sine[sum] + side * sine[apart]) + s * (cosine[apart] - cosine[sum]);
       }
@@ -77,7 +78,8 @@ export function momentsOf({ mode, from, to, free }: Stretch, orders: readonly nu
       let sum = constant[l] * (steadyOne[j] + freeOne[j]) + constant[j] * freeOne[l];
       sum += (free[j] * free[l] * -Math.expm1(-both * span)) / both;
       for (let n = 0; n < h; n++) {
-        const [a, b] = [j * h + n, l * h + n];
+        const a = j * h + n;
+        const b = l * h + n;
         sum += cos[b] * (steadyCos[a] + freeCos[a]) + sin[b] * (steadySin[a] + freeSin[a]) + cos[a] * freeCos[b] + sin[a] * freeSin[b];
       }
       products[j * k + l] = products[l * k + j] = sum;

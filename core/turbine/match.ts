@@ -35,24 +35,32 @@ export function balances({ radius, airDensity, coefficient }: Wheel, wind: numbe
   const found: Balance[] = [];
   const passing = wind > 0 ? windPower(wind, radius, airDensity) : 0;
   const perSpeed = wind > 0 ? radius / wind : 0;
-  let before = passing * coefficient(load[0].speed * perSpeed) - load[0].shaftWatts;
+  const surplusAt = (speed: number, shaftWatts: number) => passing * coefficient(speed * perSpeed) - shaftWatts;
+  let before = surplusAt(load[0].speed, load[0].shaftWatts);
   for (let i = 1; i < load.length && load[i - 1].speed <= top; i++) {
-    const a = load[i - 1];
-    const b = load[i];
-    const surplus = (share: number) =>
-      passing * coefficient((a.speed + share * (b.speed - a.speed)) * perSpeed) - (a.shaftWatts + share * (b.shaftWatts - a.shaftWatts));
+    const [width, rise] = [load[i].speed - load[i - 1].speed, load[i].shaftWatts - load[i - 1].shaftWatts];
     for (let part = 1; part <= PARTS; part++) {
-      const here = surplus(part / PARTS);
-      if (here > 0 !== before > 0) {
-        const [low, high] = [(part - 1) / PARTS, part / PARTS];
-        const stable = before > 0;
-        const share = stable ? crossing((x) => -surplus(x), low, high) : crossing(surplus, low, high);
-        found.push({ speed: a.speed + share * (b.speed - a.speed), stable });
-      }
+      const share = part / PARTS;
+      const here = surplusAt(load[i - 1].speed + share * width, load[i - 1].shaftWatts + share * rise);
+      if (here > 0 !== before > 0) found.push(balanceBetween(surplusAt, load[i - 1], load[i], part, before > 0));
       before = here;
     }
   }
   return found;
+}
+
+/** On the straight from one point of the load to the next, in one of its parts. */
+function balanceBetween(
+  surplusAt: (speed: number, shaftWatts: number) => number,
+  a: LoadPoint,
+  b: LoadPoint,
+  part: number,
+  stable: boolean,
+): Balance {
+  const speedAt = (share: number) => a.speed + share * (b.speed - a.speed);
+  const surplus = (share: number) => surplusAt(speedAt(share), a.shaftWatts + share * (b.shaftWatts - a.shaftWatts));
+  const [low, high] = [(part - 1) / PARTS, part / PARTS];
+  return { speed: speedAt(stable ? crossing((x) => -surplus(x), low, high) : crossing(surplus, low, high)), stable };
 }
 
 /**

@@ -53,6 +53,15 @@ describe('settled temperature', () => {
     }
   });
 
+  test('wherever it is looked for first, it is found, and at itself too', () => {
+    for (const loss of [0.01, 20, 1000]) {
+      const settled = settledTemperature(loss, 15, cooling, 35, 1084);
+      for (const guess of [settled, 15, 15.001, 80, 1084])
+        expect(settledTemperature(loss, 15, cooling, 35, 1084, guess)).toBeCloseTo(settled, 5);
+    }
+    expect(settledTemperature(1e6, 15, cooling, 35, 1084, 60)).toBe(1084);
+  });
+
   test('no loss, no rise', () => expect(settledTemperature(0, 12, cooling, 35, 1084)).toBe(12));
 
   test('a loss that nothing can carry away stops at the hottest', () => {
