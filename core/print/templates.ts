@@ -2,8 +2,9 @@ import type { jsPDF } from 'jspdf';
 import type { Results } from '../chain/results';
 import type { Design } from '../design/schema';
 import { serializeDesign } from '../design/serialize';
-import { arcPoints } from '../sheet/bounds';
+import { arcPoints, drawingOf } from '../sheet/bounds';
 import { cuttingDrawings } from '../sheet/cutting-drawings';
+import { CHECK_RULE } from '../sheet/cutting-strokes';
 import type { Drawing, Point, Stroke } from '../sheet/drawing';
 import { textCorners } from '../sheet/text-size';
 import { traceOf } from '../sheet/trace';
@@ -15,6 +16,8 @@ const EDGE = 12;
 const OVERLAP = 10;
 /** Below the tile: what the page is. [mm] */
 const FOOT = 15;
+/** Beside a line, so that its whole width prints. [mm] */
+const LINE = 0.5;
 
 /** A part of a drawing that one page shows. [mm] */
 interface Tile {
@@ -34,8 +37,9 @@ export function templatePdf(design: Design, results: Results, paper: SheetPaper)
   const doc = pdfDocument(paper, { title: `${design.title}: templates`, subject: 'Parts at natural size', trace });
   const sides = [doc.internal.pageSize.getWidth(), doc.internal.pageSize.getHeight()];
   const pages = cuttingDrawings(design, results).flatMap(({ drawing }) => {
+    const part = onPaper(drawing);
     const [upright, across] = [sides, sides.toReversed()].map(([width, height]) =>
-      tilesOf(drawing, width - 2 * EDGE, height - 2 * EDGE - FOOT),
+      tilesOf(part, width - 2 * EDGE, height - 2 * EDGE - FOOT),
     );
     return across.length < upright.length ? across : upright;
   });
@@ -47,6 +51,14 @@ export function templatePdf(design: Design, results: Results, paper: SheetPaper)
   doc.deletePage(1);
   return pdfBytes(doc);
 }
+
+/** A part without its own rule and margin: every page has them. */
+export const onPaper = ({ title, strokes }: Drawing): Drawing =>
+  drawingOf(
+    title,
+    strokes.filter(({ name }) => name !== CHECK_RULE),
+    LINE,
+  );
 
 function tilesOf(drawing: Drawing, width: number, height: number): Tile[] {
   const { bounds, strokes } = drawing;

@@ -26,8 +26,8 @@ export function arcPoints({ centre, radius, start, sweep }: { centre: Point; rad
   });
 }
 
-/** A drawing of these strokes, its bounds drawn round them with a margin. [mm] */
-export function drawingOf(title: string, strokes: Stroke[]): Drawing {
+/** A drawing of these strokes, its bounds drawn round them with a margin, a hundredth of the longer side if none is given. [mm] */
+export function drawingOf(title: string, strokes: Stroke[], free?: number): Drawing {
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const [x, y] of strokes.flatMap(corners)) {
     minX = Math.min(minX, x);
@@ -36,7 +36,7 @@ export function drawingOf(title: string, strokes: Stroke[]): Drawing {
     maxY = Math.max(maxY, y);
   }
   if (strokes.length === 0) throw new Error(`the drawing “${title}” has no strokes`);
-  const margin = 0.01 * Math.max(maxX - minX, maxY - minY);
+  const margin = free ?? 0.01 * Math.max(maxX - minX, maxY - minY);
   return { title, bounds: { minX: minX - margin, minY: minY - margin, maxX: maxX + margin, maxY: maxY + margin }, strokes };
 }
 

@@ -23,13 +23,15 @@ export const cross = ([x, y]: Point, reach: number): Stroke[] => [
   line('construction', [x, y - reach], [x, y + reach]),
 ];
 
+export const CHECK_RULE = 'check rule';
+
 /** A line of known length, so that a print or a cutter's scale is checked before the material is. */
 export function checkRule([x, y]: Point): Stroke[] {
   return [
     line('construction', [x, y], [x + 100, y]),
     ...[0, 100].map((at) => line('construction', [x + at, y - 2], [x + at, y + 2])),
     text([x + 50, y + 2], 'must measure 100 mm', LETTER),
-  ];
+  ].map((stroke) => ({ ...stroke, name: CHECK_RULE }));
 }
 
 /** Points evenly round the axle, the first on +x. [mm] */

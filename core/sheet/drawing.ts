@@ -20,7 +20,16 @@ export type Stroke =
   /** From angle `start` through `sweep`, counter-clockwise positive. [rad] */
   | { kind: 'arc'; layer: Layer; centre: Point; radius: number; start: number; sweep: number; name?: string }
   /** `size` is the cap height in mm; `angle` in rad. */
-  | { kind: 'text'; layer: Layer; at: Point; text: string; size: number; anchor: 'start' | 'middle' | 'end'; angle?: number };
+  | {
+      kind: 'text';
+      layer: Layer;
+      at: Point;
+      text: string;
+      size: number;
+      anchor: 'start' | 'middle' | 'end';
+      angle?: number;
+      name?: string;
+    };
 
 export interface Drawing {
   title: string;

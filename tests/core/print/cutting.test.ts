@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { dxfText } from '../../../core/print/dxf';
 import { svgText } from '../../../core/print/svg';
-import { templatePdf } from '../../../core/print/templates';
+import { onPaper, templatePdf } from '../../../core/print/templates';
 import { cuttingDrawings } from '../../../core/sheet/cutting-drawings';
 import { generatedDesigns } from '../sheet/generated';
 import { crossings, farthest, readDxf, readPdfPaths, readSvg, type Shape, strokesOf } from './read-shapes';
@@ -110,7 +110,10 @@ describe.each(small)('parts on paper, %s', (_, design, results) => {
         .join(' ')
         .replace(/\s+/g, ' '),
     );
-    for (const { drawing } of cuttingDrawings(design, results)) {
+    for (const { drawing: whole } of cuttingDrawings(design, results)) {
+      const drawing = onPaper(whole);
+      // All but the rule, three lines and words, which stands at the foot of every page.
+      expect(drawing.strokes).toEqual(whole.strokes.slice(0, -4));
       const page = titles.findIndex((words) => words.includes(drawing.title.slice(0, 60)));
       const paths = await readPdfPaths(pdf, page + 1);
       const { minX, maxY } = drawing.bounds;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Design } from '../../../core/design/schema';
 import { cuttingDrawings } from '../../../core/sheet/cutting-drawings';
 import type { SheetPaper } from '../../../core/print/pdf';
-import { templatePdf } from '../../../core/print/templates';
+import { onPaper, templatePdf } from '../../../core/print/templates';
 import { overlapping } from '../sheet/boxes';
 import { designWith, resultsFor, serpentine } from '../sheet/fixture';
 import { generatedDesigns } from '../sheet/generated';
@@ -24,14 +24,14 @@ it('a disc of 311 mm takes four pages of A4, the smaller parts one each', async 
 it('a board longer than a page is spread over as many as it needs', async () => {
   const pages = await readPdf(printed(designWith({ layout: serpentine })));
   const boards = pages.map(({ words }) => words.map((w) => w.words).join(' ')).filter((t) => t.includes('Peg board'));
-  // 743.5 mm between the pegs and 56 mm of board beyond them, a hundredth left free round it, on windows of 273 mm that share 10 mm, the paper laid across.
+  // 743.5 mm between the pegs and 57 mm of board beyond them, on windows of 273 mm that share 10 mm, the paper laid across.
   expect(boards).toHaveLength(4);
 });
 
 it.each(['a4', 'letter'] as const)('neighbouring pages of %s have their crosses at the same places of the part', async (size) => {
   const design = designWith({});
   const pdf = templatePdf(design, resultsFor(design), { ...paper, paper: size });
-  const { drawing } = cuttingDrawings(design, resultsFor(design))[0];
+  const drawing = onPaper(cuttingDrawings(design, resultsFor(design))[0].drawing);
   // The four pages of the disc: the first part, two across and two down.
   const pages = await Promise.all([1, 2, 3, 4].map((page) => readPdfPaths(pdf, page)));
   const expected = strokesOf(drawing);
