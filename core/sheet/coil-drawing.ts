@@ -32,8 +32,8 @@ function coil(layout: Concentrated, poles: number, words: string, length: Length
   const middle: Point = [0, (low + high) / 2];
   const turn = 0.32 * Math.min(narrow + wide, high - low);
   return letteredDrawing('One coil, seen from above', PAPER, (size) => [
-    outline(turnOutline(layout, poles, 0), upwards, 'former', 'hole'),
-    outline(turnOutline(layout, poles, legWidth), upwards, 'copper', 'coil'),
+    outline(turnOutline(layout, poles, 0), upwards, 'former', `hole ${length(holeOuterRadius - holeInnerRadius)} long`),
+    outline(turnOutline(layout, poles, legWidth), upwards, 'copper', `coil, leg ${length(legWidth)} wide`),
     line('construction', [0, low - leg], [0, high + leg]),
     ...turningArrow(middle, turn, -0.35 * Math.PI, 1.7 * Math.PI, Math.min(1.2 * size, 0.8 * turn), 'outline'),
     ...lead([-0.4 * wide, high], [-Math.max(0.4 * wide, size), high + leg + 2 * size], 'S', size),

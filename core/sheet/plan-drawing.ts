@@ -30,7 +30,13 @@ export function planDrawing(design: Design, results: Results, length: LengthText
     const across = (radius: number, row: number, what: string) =>
       dimension([-radius * 1000, 0], [radius * 1000, 0], -(reach + (3 + row * 2.6) * size), `${what} ∅ ${length(2 * radius)}`, size);
     return [
-      { kind: 'circle', layer: 'construction', centre: [0, 0], radius: design.discs.pitchRadius * 1000, name: 'pitch circle' },
+      {
+        kind: 'circle',
+        layer: 'construction',
+        centre: [0, 0],
+        radius: design.discs.pitchRadius * 1000,
+        name: `pitch circle ∅ ${length(2 * design.discs.pitchRadius)}`,
+      },
       ...magnetsInPlace,
       line('construction', [-2 * size, 0], [2 * size, 0]),
       line('construction', [0, -2 * size], [0, 2 * size]),

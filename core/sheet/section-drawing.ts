@@ -28,8 +28,8 @@ export function sectionDrawing(design: Design, results: Results, length: LengthT
   return letteredDrawing('Section along the pitch circle', { width: 178, height: 72 }, (size) => [
     line('construction', [left, 0], [right, 0]),
     ...steel(design, slices, left, right),
-    ...magnets(design, half, left, right, size),
-    ...copper(design, results, left, right, size),
+    ...magnets(design, half, left, right, size, length),
+    ...copper(design, results, left, right, size, length),
     ...[-1, 1].map((side) => line('former', [left, side * skinTop(design, results)], [right, side * skinTop(design, results)])),
     ...labels(slices, right, size),
     ...(design.discs.arrangement === 'single'
@@ -79,7 +79,7 @@ function returnPlate(from: number, thickness: number, length: LengthText): Slice
 function steel(design: Design, slices: Slice[], left: number, right: number): Stroke[] {
   const plates = slices
     .filter((s) => s.words.startsWith('steel'))
-    .map((s) => rectangle('steel', left, s.from, right, s.to, { filled: true }));
+    .map((s) => rectangle('steel', left, s.from, right, s.to, { filled: true, name: s.words }));
   if (design.discs.backing.kind === 'steel') return plates;
   const bottom = Math.min(...slices.map((s) => s.from));
   const top = Math.max(...slices.map((s) => s.to));
@@ -89,7 +89,14 @@ function steel(design: Design, slices: Slice[], left: number, right: number): St
   ];
 }
 
-function magnets({ magnets: { shape }, discs }: Design, half: number, left: number, right: number, size: number): Stroke[] {
+function magnets(
+  { magnets: { shape }, discs }: Design,
+  half: number,
+  left: number,
+  right: number,
+  size: number,
+  length: LengthText,
+): Stroke[] {
   const halfWidth = shapeModel(shape).width(shape, discs.pitchRadius) * 500;
   const pitch = (2000 * Math.PI * discs.pitchRadius) / discs.poles;
   const thick = shape.axial * 1000;
@@ -104,14 +111,17 @@ function magnets({ magnets: { shape }, discs }: Design, half: number, left: numb
       const [low, high] = side === -1 ? [-half - thick, -half] : [half, half + thick];
       const letter = Math.min(size, 0.8 * thick);
       return [
-        rectangle(north ? 'magnet-north' : 'magnet-south', from, low, to, high, { filled: true }),
+        rectangle(north ? 'magnet-north' : 'magnet-south', from, low, to, high, {
+          filled: true,
+          name: `magnet ${north ? 'N' : 'S'}, ${length(shape.axial)} thick`,
+        }),
         ...(to - from > 2 * letter ? [centred([(from + to) / 2, (low + high) / 2], north ? 'N' : 'S', letter)] : []),
       ];
     }),
   );
 }
 
-function copper({ winding, discs }: Design, { stages }: Results, left: number, right: number, size: number): Stroke[] {
+function copper({ winding, discs }: Design, { stages }: Results, left: number, right: number, size: number, length: LengthText): Stroke[] {
   const { layout } = winding;
   const radius = discs.pitchRadius;
   const turn = 2 * Math.PI;
@@ -128,7 +138,10 @@ function copper({ winding, discs }: Design, { stages }: Results, left: number, r
         const lettered = b - a === to - from && b - a > textWidth(label, letter) + 0.3 * letter;
         const middle: Point = [(a + b) / 2, z];
         return [
-          rectangle(phaseLayer(phase), a, z - half, b, z + half, { filled: true }),
+          rectangle(phaseLayer(phase), a, z - half, b, z + half, {
+            filled: true,
+            name: `coil ${label}, leg ${length(layout.legWidth)} wide, ${length(winding.thickness)} thick`,
+          }),
           ...(lettered ? [centred(middle, label, letter)] : []),
         ];
       }),

@@ -1,6 +1,6 @@
 import { plantOf } from '../../core/chain/plant';
 import { solve } from '../../core/index';
-import { demo } from './demo';
+import { demo } from '../demo';
 
 /** The 12-pole demo at its rated wind, as the rectifier sees it. */
 const design = demo('hill-cabin');

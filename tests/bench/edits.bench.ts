@@ -1,7 +1,7 @@
 import { solve } from '../../core/chain/solve';
 import { createStageCache } from '../../core/chain/stage-cache';
 import type { Design } from '../../core/index';
-import { demo } from './demo';
+import { demo } from '../demo';
 
 /** One frame of a screen. [ms] */
 const FRAME = 16.7;

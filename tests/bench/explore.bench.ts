@@ -5,7 +5,7 @@ import { createSpread } from '../../core/explore/spread';
 import { tolerancesOf } from '../../core/explore/tolerances';
 import type { Design } from '../../core/index';
 import { bridge, load, ratedSpeed, source } from './battery-machine';
-import { demo } from './demo';
+import { demo } from '../demo';
 import { searchOn } from './search-threads';
 import { simulated } from './simulator';
 

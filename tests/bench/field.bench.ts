@@ -1,7 +1,7 @@
 import { solve } from '../../core/index';
 import { linkageShape } from '../../core/emf/stage';
 import { fieldStage } from '../../core/field/stage';
-import { demo } from './demo';
+import { demo } from '../demo';
 import { exactLinkage, plainLinkage, voltsOff, type Grid } from './linkage-by-hand';
 
 const design = demo('hill-cabin');

@@ -5,7 +5,7 @@ import { loadCurve } from '../../core/chain/curve';
 import { matchCurve, topWind } from '../../core/chain/matching';
 import { plantOf } from '../../core/chain/plant';
 import { loadCutIn, responderOf } from '../../core/chain/responder';
-import { demo } from './demo';
+import { demo } from '../demo';
 
 /** 60 speeds of the generator, and the wheel with it in 40 winds; everything before that given. */
 function curves(name: string) {

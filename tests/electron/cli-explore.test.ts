@@ -1,17 +1,15 @@
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test, vi } from 'vitest';
 import { searchAll } from '../../core/explore/search';
-import { parseDesign, solve } from '../../core/index';
+import { solve } from '../../core/index';
+import { demo } from '../demo';
 
 /** Threads of their own, on a machine that may be busy. */
 vi.setConfig({ testTimeout: 120_000 });
 
 const file = path.resolve('assets/shed-light.gapwright');
-const parsed = parseDesign(readFileSync(file, 'utf8'));
-if (!parsed.ok) throw new Error('the demo is a good design');
-const { design } = parsed;
+const design = demo('shed-light');
 
 function gapwright(...args: string[]): string {
   const { status, stdout, stderr } = spawnSync(process.execPath, [path.resolve('dist/cli/main.cjs'), ...args], {

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { parseDesign, type Results, solve } from '../../core/index';
+import { type Results, solve } from '../../core/index';
+import { demo } from '../demo';
 
 // What the demos came to when it was last looked at: no reference, only a bell that rings when numbers move.
 const file = new URL('./demos.json', import.meta.url);
@@ -24,14 +25,10 @@ const rounded = (value: unknown): unknown => {
 
 const headline = ({ gap, coils, emf, cutIn, rated, year }: Results) => rounded({ gap, coils, emf, cutIn, rated, year });
 
-function headlineOf(demo: string): unknown {
-  const parsed = parseDesign(readFileSync(new URL(`../../assets/${demo}.gapwright`, import.meta.url), 'utf8'));
-  if (!parsed.ok) throw new Error(`the demo ${demo} does not open`);
-  return headline(solve(parsed.design));
-}
+const headlineOf = (name: string) => headline(solve(demo(name)));
 
 if (process.env.UPDATE_GOLDEN)
-  writeFileSync(file, `${JSON.stringify(Object.fromEntries(demos.map((demo) => [demo, headlineOf(demo)])), null, 2)}\n`);
+  writeFileSync(file, `${JSON.stringify(Object.fromEntries(demos.map((name) => [name, headlineOf(name)])), null, 2)}\n`);
 
 describe('headline results of the demos, to four figures', () => {
   const recorded = JSON.parse(readFileSync(file, 'utf8')) as Record<string, unknown>;
@@ -40,7 +37,7 @@ describe('headline results of the demos, to four figures', () => {
     expect(Object.keys(recorded)).toEqual(demos);
   });
 
-  test.each(demos)('%s', (demo) => {
-    expect(headlineOf(demo), advice).toEqual(recorded[demo]);
+  test.each(demos)('%s', (name) => {
+    expect(headlineOf(name), advice).toEqual(recorded[name]);
   });
 });

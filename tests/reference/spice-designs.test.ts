@@ -1,17 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { netlistOf, parseDesign, solve, type Design } from '../../core/index';
+import { netlistOf, solve, type Design } from '../../core/index';
+import { demo } from '../demo';
 import { simulated, simulator } from './simulator';
 
 // What the `netlist` command prints for whole designs, run unchanged. See spice.source.md.
 beforeAll(() => simulator.start(), 60_000);
 
-function demo(name: string): Design {
-  const parsed = parseDesign(readFileSync(new URL(`../../assets/${name}.gapwright`, import.meta.url), 'utf8'));
-  if (!parsed.ok) throw new Error('the demo does not open');
-  return parsed.design;
-}
-const [cabin, shed, farm] = ['hill-cabin', 'shed-light', 'farm-tracker'].map(demo);
+const [cabin, shed, farm] = ['hill-cabin', 'shed-light', 'farm-tracker'].map((name) => demo(name));
 const wound = (design: Design, winding: Partial<Design['winding']>): Design => ({ ...design, winding: { ...design.winding, ...winding } });
 const bridged = (design: Design, turns: number, arrangement: Design['rectifier']['arrangement']): Design => ({
   ...wound(design, { turns, connection: 'separate' }),

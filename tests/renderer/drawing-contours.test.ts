@@ -3,7 +3,7 @@ import { fluxLinesOf, solve, type Design } from '../../core';
 import { contours, type Grid } from '../../renderer/drawing/contours';
 import { fieldMap, fieldMapDrawing } from '../../renderer/worksheets/magnets/field-map';
 import { fluxDrawing } from '../../renderer/worksheets/magnets/flux-drawing';
-import { demo } from '../core/explore/demo';
+import { demo } from '../demo';
 
 const gridOf = (value: (x: number, y: number) => number, size = 41): Grid => {
   const at = (i: number) => (2 * i) / (size - 1) - 1;

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { entryAt, solve, type Design } from '../../core';
 import { valueAt, withValueAt } from '../../renderer/path';
 import { coilHandles, gapHandles, pitchHandles } from '../../renderer/worksheets/handles';
-import { demo } from '../core/explore/demo';
+import { demo } from '../demo';
 
 const handlesOf = (design: Design) => [...pitchHandles(design), ...coilHandles(design), ...gapHandles(design, solve(design))];
 

@@ -1,14 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { blankDesign, type Design, entryQuantities, parseDesign, solve, workingLines, workingsOf } from '../../core';
+import { blankDesign, type Design, entryQuantities, solve, workingLines, workingsOf } from '../../core';
 import { valueAt } from '../../renderer/path';
 import { worksheets } from '../../renderer/worksheets/registry';
-
-const demo = (name: string): Design => {
-  const parsed = parseDesign(readFileSync(new URL(`../../assets/${name}.gapwright`, import.meta.url), 'utf8'));
-  if (!parsed.ok) throw new Error(`the demo ${name} does not open`);
-  return parsed.design;
-};
+import { demo } from '../demo';
 
 const designs: [string, Design][] = [
   ['blank', blankDesign()],

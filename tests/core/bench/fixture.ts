@@ -1,12 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { solve } from '../../../core/chain/solve';
 import type { Results } from '../../../core/chain/results';
-import { parseDesign, readDesign } from '../../../core/design/parse';
+import { readDesign } from '../../../core/design/parse';
 import type { Reading } from '../../../core/design/readings';
 import type { Design } from '../../../core/design/schema';
 import { benchMachine, type BenchMachine } from '../../../core/bench/machine';
 import { predicted, questionOf, type Question } from '../../../core/bench/predict';
 import { measurementsOf } from '../../../core/bench/readings';
+import { demo as opened } from '../../demo';
 
 const demos = new Map<string, { design: Design; results: Results }>();
 
@@ -14,9 +14,8 @@ const demos = new Map<string, { design: Design; results: Results }>();
 export function demo(name: string): { design: Design; results: Results } {
   const known = demos.get(name);
   if (known) return known;
-  const parsed = parseDesign(readFileSync(new URL(`../../../assets/${name}.gapwright`, import.meta.url), 'utf8'));
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  const made = { design: parsed.design, results: solve(parsed.design) };
+  const design = opened(name);
+  const made = { design, results: solve(design) };
   demos.set(name, made);
   return made;
 }

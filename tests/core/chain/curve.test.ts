@@ -1,9 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { loadCurve } from '../../../core/chain/curve';
 import { plantOf } from '../../../core/chain/plant';
 import { loadCutIn, responderOf } from '../../../core/chain/responder';
-import { parseDesign, solve, turbineStage } from '../../../core/index';
+import { solve, turbineStage } from '../../../core/index';
+import { demo } from '../../demo';
 
 // A maximum-power controller seeks to 0.2 % in power; where it turns from one limit to the next the curve has a kink between two places.
 test.each([
@@ -11,9 +11,7 @@ test.each([
   ['hill-cabin', 7e-3],
   ['farm-tracker', 2e-2],
 ])('%s: read anywhere, the curve is what is found by solving there', (name, near) => {
-  const parsed = parseDesign(readFileSync(`assets/${name}.gapwright`, 'utf8'));
-  if (!parsed.ok) throw new Error('a demo must parse');
-  const { design } = parsed;
+  const design = demo(name);
   const { stages, rated } = solve(design);
   const plant = plantOf(design, stages.field, stages.winding, stages.wire, stages.emf);
   const respond = responderOf(plant, design.load, design.controller, turbineStage(design.turbine, design.site));

@@ -1,13 +1,11 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { solve } from '../../../core/chain/solve';
-import { parseDesign } from '../../../core/design/parse';
 import type { Design } from '../../../core/design/schema';
+import { demo } from '../../demo';
 
-const parsed = parseDesign(readFileSync(new URL('../../../assets/hill-cabin.gapwright', import.meta.url), 'utf8'));
-if (!parsed.ok) throw new Error('the demo was to open');
+const cabin = demo('hill-cabin');
 const told = (magnets: Partial<Design['magnets']>, windings: Partial<Design['winding']> = {}) =>
-  solve({ ...parsed.design, magnets: { ...parsed.design.magnets, ...magnets }, winding: { ...parsed.design.winding, ...windings } })
+  solve({ ...cabin, magnets: { ...cabin.magnets, ...magnets }, winding: { ...cabin.winding, ...windings } })
     .cautions.filter(({ where }) => where === 'magnets.intrinsicCoercivity')
     .map(({ severity, message }) => `${severity}: ${message.slice(0, 30)}`);
 

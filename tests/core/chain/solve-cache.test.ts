@@ -1,9 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { solve } from '../../../core/chain/solve';
 import { createStageCache } from '../../../core/chain/stage-cache';
-import { parseDesign } from '../../../core/design/parse';
 import type { Design } from '../../../core/design/schema';
+import { demo } from '../../demo';
 
 const demos = ['shed-light', 'hill-cabin', 'farm-tracker'];
 const edits: Record<string, (design: Design) => Design> = {
@@ -13,14 +12,13 @@ const edits: Record<string, (design: Design) => Design> = {
 };
 const heavy = ['field', 'linkage', 'inductance'];
 
-test.each(demos.flatMap((demo) => Object.keys(edits).map((edit) => [demo, edit])))(
+test.each(demos.flatMap((name) => Object.keys(edits).map((edit) => [name, edit])))(
   '%s: an edit of the %s re-works nothing of field, linkage shape or inductance shape',
-  (demo, edit) => {
-    const parsed = parseDesign(readFileSync(new URL(`../../../assets/${demo}.gapwright`, import.meta.url), 'utf8'));
-    if (!parsed.ok) throw new Error(`the demo ${demo} does not open`);
+  (name, edit) => {
+    const design = demo(name);
     const cache = createStageCache();
-    solve(parsed.design, cache);
-    solve(edits[edit](parsed.design), cache);
+    solve(design, cache);
+    solve(edits[edit](design), cache);
     expect(heavy.map((stage) => cache.worked[stage])).toEqual([1, 1, 1]);
     expect(cache.worked.curve).toBe(2);
   },

@@ -1,11 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import {
   blankDesign,
   type Design,
   entryQuantities,
   evaluate,
-  parseDesign,
   plainText,
   resultQuantities,
   type Results,
@@ -15,15 +13,10 @@ import {
   workingsOf,
 } from '../../../core/index';
 import { holds } from '../../../core/working';
+import { demo } from '../../demo';
 
 // A working is what a reader trusts. So that none can lie, every formula shown is worked out here and must give the result, and where there is none, the
 // relation shown in its place must hold.
-
-const demo = (name: string): Design => {
-  const parsed = parseDesign(readFileSync(new URL(`../../../assets/${name}.gapwright`, import.meta.url), 'utf8'));
-  if (!parsed.ok) throw new Error(`the demo ${name} does not open`);
-  return parsed.design;
-};
 
 const cabin = demo('hill-cabin');
 const shed = demo('shed-light');

@@ -2,7 +2,7 @@ import { describe, expect, test, vi } from 'vitest';
 import { solve } from '../../../core/chain/solve';
 import { thinnestWire, turnsForCutIn, widestClearance, type Answer } from '../../../core/explore/inverse';
 import { metricGauges } from '../../../core/wire/gauges';
-import { demo } from './demo';
+import { demo } from '../../demo';
 
 /** A machine that is busy with other things may take long. */
 vi.setConfig({ testTimeout: 60_000 });

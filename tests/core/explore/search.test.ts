@@ -11,7 +11,7 @@ import { createSearch, limitsOf, noStanding, searchAll, takeIn } from '../../../
 import { searchSpace, type Candidate } from '../../../core/explore/space';
 import { whyNot } from '../../../core/explore/why-not';
 import { createRandom } from '../../../core/numeric/random';
-import { demo } from './demo';
+import { demo } from '../../demo';
 
 const nameOf = ({ candidate }: Found) => JSON.stringify(candidate);
 const sorted = (found: readonly Found[]) => found.map(nameOf).sort();

@@ -5,7 +5,7 @@ import { designOf, layoutOf } from '../../../core/explore/geometry';
 import { defaultSearch, searchSpace, valuesOf, type Frame } from '../../../core/explore/space';
 import { roomBetweenCoils } from '../../../core/winding/concentrated';
 import { windingStage } from '../../../core/winding/stage';
-import { demo } from './demo';
+import { demo } from '../../demo';
 
 const cabin = demo('hill-cabin');
 const { layout } = cabin.winding;

@@ -16,7 +16,7 @@ import {
   type Tolerances,
 } from '../../../core/explore/tolerances';
 import { createRandom } from '../../../core/numeric/random';
-import { demo } from './demo';
+import { demo } from '../../demo';
 
 /** A machine that is busy with other things may take long. */
 vi.setConfig({ testTimeout: 60_000 });

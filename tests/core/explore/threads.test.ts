@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Job } from '../../../core/explore/job';
 import { noStanding, searchAll, takeIn } from '../../../core/explore/search';
 import { createAnswerer, doJob, threadsFor, type Thread } from '../../../core/explore/threads';
-import { demo } from './demo';
+import { demo } from '../../demo';
 
 /** A thread that is none, but copies what goes in and out as a real one does. */
 function pretended(log: { asked: number; ended: number }): Thread {

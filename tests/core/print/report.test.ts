@@ -1,9 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { solve } from '../../../core/chain/solve';
 import { workingsOf } from '../../../core/chain/workings';
 import { blankDesign } from '../../../core/design/form';
-import { parseDesign } from '../../../core/design/parse';
 import type { Design } from '../../../core/design/schema';
 import type { Notation } from '../../../core/notation';
 import { reportPdf, type SheetPaper } from '../../../core/print/pdf';
@@ -12,12 +10,7 @@ import type { WorkingBlock } from '../../../core/sheet/document';
 import { calculationReport } from '../../../core/sheet/report';
 import { overlapping } from '../sheet/boxes';
 import { fontBase64, type Page, readPdf, squeezed } from './sheet-pdf';
-
-const demo = (name: string): Design => {
-  const parsed = parseDesign(readFileSync(new URL(`../../../assets/${name}.gapwright`, import.meta.url), 'utf8'));
-  if (!parsed.ok) throw new Error(`the demo ${name} does not open`);
-  return parsed.design;
-};
+import { demo } from '../../demo';
 
 const cabin = demo('hill-cabin');
 const sixPhases: Design = {

@@ -1,19 +1,17 @@
-import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Results } from '../../../core/chain/results';
 import { solve } from '../../../core/chain/solve';
 import { METALS } from '../../../core/constants';
-import { parseDesign } from '../../../core/design/parse';
 import type { Design } from '../../../core/design/schema';
 import { sheetPdf, type SheetPaper } from '../../../core/print/pdf';
+import { demo } from '../../demo';
 import { overlapping } from '../sheet/boxes';
 import { generatedDesigns } from '../sheet/generated';
 import { fontBase64, type Page, readPdf } from './sheet-pdf';
 
 const demos = ['shed-light', 'hill-cabin', 'farm-tracker'].map((name): [string, Design, Results] => {
-  const parsed = parseDesign(readFileSync(new URL(`../../../assets/${name}.gapwright`, import.meta.url), 'utf8'));
-  if (!parsed.ok) throw new Error(`the demo ${name} does not open`);
-  return [name, parsed.design, solve(parsed.design)];
+  const design = demo(name);
+  return [name, design, solve(design)];
 });
 
 /** Points that most printers leave white. Common practice, no source. */
