@@ -29,13 +29,13 @@ const COLDEST = -20;
  * @param remanence20  Remanence at 20 °C. [T]
  * @param coefficient  Temperature coefficient. [1/K]
  * @param warm         Remanence with which the field was worked out. [T]
- * @returns            Remanence at −20 °C over that one. [-]
+ * @returns            Remanence at −20 °C over that one; 1 where that one is nothing, which the stage reports. [-]
  *
  * Source    remanenceAt.
  * Checked   tests/core/magnets/remanence.test.ts
  */
 export const winterShare = (remanence20: number, coefficient: number, warm: number): number =>
-  remanenceAt(remanence20, coefficient, COLDEST) / warm;
+  warm === 0 ? 1 : remanenceAt(remanence20, coefficient, COLDEST) / warm;
 
 /** What a gaussmeter showed on a magnet's axis. */
 export interface AxisReading {

@@ -1,6 +1,6 @@
 import type { Download, Page } from 'playwright-core';
 import { beforeEach } from 'vitest';
-import { type AppPage, freshApp } from './app-page';
+import { freshApp } from './app-page';
 
 export const titles = [
   'Magnets and gap',
@@ -28,13 +28,18 @@ export function drivenApp(prepare?: (page: Page) => Promise<unknown>) {
       await prepare?.(page);
     },
   });
-  beforeEach(() => settled(app));
+  const driven = controls(app);
+  beforeEach(driven.settled);
+  return { app, ...driven };
+}
 
+/** The hands of a test on the page, whichever host has it. */
+export function controls(app: { page: Page }) {
   const headline = () => app.page.getByTestId('headline');
+  const settled = () => headline().and(app.page.locator('[aria-busy="false"]')).waitFor();
   return {
-    app,
     headline,
-    settled: () => settled(app),
+    settled,
     entry: (label: string) => app.page.getByRole('textbox', { name: label, exact: true }),
     goTo: async (title: string): Promise<void> => {
       await app.page.getByRole('navigation', { name: 'Worksheets' }).getByRole('button', { name: title }).click();
@@ -47,7 +52,7 @@ export function drivenApp(prepare?: (page: Page) => Promise<unknown>) {
       await app.page.getByRole('menuitem', { name: 'New from a demo' }).click();
       await app.page.getByRole('dialog').getByRole('button', { name }).click();
       await app.page.getByRole('dialog').waitFor({ state: 'detached' });
-      await settled(app);
+      await settled();
     },
     downloaded: async (act: () => Promise<void>): Promise<Download> => {
       const waiting = app.page.waitForEvent('download');
@@ -56,5 +61,3 @@ export function drivenApp(prepare?: (page: Page) => Promise<unknown>) {
     },
   };
 }
-
-const settled = (app: AppPage) => app.page.getByTestId('headline').and(app.page.locator('[aria-busy="false"]')).waitFor();

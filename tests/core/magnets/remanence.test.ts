@@ -50,3 +50,7 @@ test('a magnet that loses 0.12 % a kelvin is 7.4 % stronger at −20 °C than at
   // By hand: (1 + 0.0012 · 40) / (1 − 0.0012 · 20) = 1.048 / 0.976.
   expect(winterShare(1.29, -0.0012, remanenceAt(1.29, -0.0012, 40))).toBeCloseTo(1.048 / 0.976, 12);
 });
+
+test('magnets that the heat has left nothing are told no stronger in winter, rather than endlessly', () => {
+  expect(winterShare(1.6, -0.01, remanenceAt(1.6, -0.01, 300))).toBe(1);
+});
