@@ -13,6 +13,7 @@ export default defineConfig({
   test: {
     // A test waits for nothing but the processor, which may be busy with other things.
     testTimeout: 30_000,
+    expect: { poll: { timeout: 15_000 } },
     projects: [
       node('core', 'core', 'laws', 'reference', 'golden', 'rules'),
       node('renderer', 'renderer'),

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
@@ -17,6 +17,7 @@ export interface Files {
 export const filesByDialog = (folder: string, answer: (file: string) => unknown): Files => ({
   async saved(name, act) {
     const file = path.join(folder, name);
+    rmSync(file, { force: true }); // an earlier try's is not this one's
     await answer(file);
     await act();
     await expect.poll(() => existsSync(file)).toBe(true);

@@ -5,6 +5,8 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { hostCalls } from '../../electron/contract';
 import { type ElectronDouble, electronDouble } from './electron-double';
 
+const patience = { timeout: 15_000 };
+
 let electron: ElectronDouble;
 let folder: string;
 
@@ -317,7 +319,7 @@ test('discarding on purpose closes the window and forgets the recovery text', as
   await ask('setUnsaved', true);
   electron.answers.message = 1;
   window().tryToClose();
-  await vi.waitFor(() => expect(window().destroyed).toBe(true));
+  await vi.waitFor(() => expect(window().destroyed).toBe(true), patience);
   expect(await ask('readRecovery')).toEqual({ value: null });
 });
 
@@ -332,12 +334,12 @@ test('a page that crashed comes back at once; when it does so again within secon
   electron.answers.message = 1;
   page.emit('render-process-gone', {}, { reason: 'oom' });
   window().emit('unresponsive');
-  await vi.waitFor(() => expect(asked().map(({ message }) => message)).toHaveLength(2));
+  await vi.waitFor(() => expect(asked().map(({ message }) => message)).toHaveLength(2), patience);
   expect(asked()).toMatchObject([{ message: 'The page stopped twice within seconds.' }, { message: 'The page does not answer.' }]);
   expect(page.reloads).toBe(1);
   electron.answers.message = 0;
   window().emit('unresponsive');
-  await vi.waitFor(() => expect(page.reloads).toBe(2));
+  await vi.waitFor(() => expect(page.reloads).toBe(2), patience);
 });
 
 test('the window opens where it was closed, unless that is nowhere to be seen any more', async () => {
