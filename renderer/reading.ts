@@ -51,7 +51,7 @@ function termsOf(text: string): Term[] | undefined {
     rest = rest.slice(sign ? 1 : 0).trimStart();
     const product = productOf(rest);
     if (!product) return undefined;
-    const unit = /^[^\d\s+*-][^+*-]*|^/.exec(product.rest)?.[0] ?? '';
+    const unit = /^[^\d\s.,+*-][^+*-]*|^/.exec(product.rest)?.[0] ?? '';
     terms.push({ value: (sign === '-' ? -1 : 1) * product.value, unit: unit.trim() });
     rest = product.rest.slice(unit.length).trimStart();
   }

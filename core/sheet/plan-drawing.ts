@@ -77,8 +77,8 @@ function coilStrokes(design: Design, { stages }: Results): Stroke[] {
   const crossing = layout.kind === 'serpentine' && phases > 1;
   const offsets = crossing ? [layout.legWidth / 2] : [layout.legWidth, 0];
   const turns = offsets.map((offset) => turnOutline(layout, design.discs.poles, offset));
-  return stages.winding.coils.flatMap(({ coil, phase, angle }) =>
-    turns.map((turn, i) => outline(turn, angle, phaseLayer(phase), i === 0 ? `coil ${coil}` : undefined)),
+  return stages.winding.coils.flatMap((coil) =>
+    turns.map((turn, i) => outline(turn, coil.angle, phaseLayer(coil.phase), i === 0 ? `coil ${numberOf(coil)}` : undefined)),
   );
 }
 

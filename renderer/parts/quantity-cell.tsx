@@ -10,10 +10,11 @@ interface Props extends QuantityTextOptions {
 
 /** A number in a table's cell; the unit stands in the column's head. */
 export function QuantityCell({ name, ...options }: Props) {
-  const { text, error, take, press, leave } = useQuantityText(options);
+  const { text, error, span, take, press, leave } = useQuantityText(options);
   return (
-    <Tooltip title={error ?? ''} open={error !== null} placement="bottom-start">
+    <Tooltip title={error ?? ''} describeChild open={error !== null} placement="bottom-start">
       <InputBase
+        data-meaning={`${options.quantity.meaning}. From ${span}.`}
         value={text}
         error={error !== null}
         onChange={(event) => take(event.target.value)}

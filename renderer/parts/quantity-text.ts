@@ -39,10 +39,11 @@ export function useQuantityText({ quantity, range, value, optional = false, faul
   useEffect(() => () => forget(), []);
 
   const spelled = (v: number) => `${entryText(v, quantity.unit, units)} ${unit}`.trim();
+  const span = `${spelled(range.min)} to ${spelled(range.max)}`;
   const read = (text: string): { value?: number; error: string | null } => {
     if (text.trim() === '' && optional) return { error: null };
     const parsed = parse(text, quantity.unit, units);
-    if (!parsed.ok) return { error: parsed.message };
+    if (!parsed.ok) return { error: `${parsed.message} It takes ${span}.` };
     const error = rangeError(parsed.value, range, spelled);
     return error === null ? { value: parsed.value, error } : { error };
   };
@@ -80,7 +81,7 @@ export function useQuantityText({ quantity, range, value, optional = false, faul
     error: isCurrent && typed.isFaulty ? (fault ?? null) : null,
     unit,
     /** What the box takes, as in "0.5 mm to 50 mm". */
-    span: `${spelled(range.min)} to ${spelled(range.max)}`,
+    span,
     take,
     press,
     leave,
@@ -92,7 +93,9 @@ export function useQuantityText({ quantity, range, value, optional = false, faul
 export function rangeError(value: number, range: NumberRange, shown: (value: number) => string): string | null {
   if (value < range.min || value > range.max)
     return `Must be between ${shown(range.min)} and ${shown(range.max)}; this is ${shown(value)}.`;
-  if (range.whole === 'even' && value % 2 !== 0) return `Must be an even number; this is ${shown(value)}.`;
-  if (range.whole && !Number.isInteger(value)) return `Must be a whole number; this is ${value}.`;
-  return null;
+  const every = range.whole === 'even' ? 2 : 1;
+  if (!range.whole || value % every === 0) return null;
+  const below = every * Math.floor(value / every);
+  const near = [below, below + every].filter((v) => v >= range.min && v <= range.max).map(shown);
+  return `Must be ${every === 2 ? 'an even' : 'a whole'} number, such as ${near.join(' or ')}; this is ${shown(value)}.`;
 }

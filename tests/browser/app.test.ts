@@ -31,6 +31,24 @@ describe('an entry that cannot be used', () => {
     await app.page.getByRole('status').getByText('cannot be worked out').first().waitFor();
     await app.page.getByRole('button', { name: 'Hole ends at', exact: true }).waitFor();
   });
+
+  test('stands first among all there is to heed, the gravest first, and each leads to its entry', async () => {
+    await goTo('Coils');
+    await entry('Turns').fill('9999');
+    await headline()
+      .getByRole('button', { name: /^Errors and cautions/ })
+      .click();
+    const dialog = app.page.getByRole('dialog', { name: 'Errors and cautions' });
+    const gravity = await dialog
+      .locator('li')
+      .getByRole('img')
+      .evaluateAll((icons) => icons.map((icon) => icon.textContent));
+    const order = ['Error', 'Danger', 'Warning', 'Note'];
+    expect(gravity).toEqual(gravity.toSorted((a, b) => order.indexOf(a) - order.indexOf(b)));
+    expect(new Set(gravity).size).toBeGreaterThan(2);
+    await dialog.locator('li').first().getByRole('button', { name: 'Turns' }).click();
+    await expect.poll(() => entry('Turns').evaluate((box) => box === document.activeElement)).toBe(true);
+  });
 });
 
 test('a file that is no design is refused and the one on screen left alone', async () => {
@@ -68,8 +86,13 @@ test('unsaved work is offered again after the program stopped', async () => {
   await entry('Turns').fill('61');
   await app.page.waitForTimeout(4000);
   const { page } = app;
-  page.on('dialog', (dialog) => void dialog.accept());
+  const asked: string[] = [];
+  page.on('dialog', (dialog) => {
+    asked.push(dialog.type());
+    void dialog.accept();
+  });
   await page.reload();
+  expect(asked).toEqual(['beforeunload']);
   await page.getByRole('button', { name: 'Take it up again' }).click();
   await goTo('Coils');
   expect(await entry('Turns').inputValue()).toBe('61');

@@ -33,6 +33,16 @@ test('a length is taken in any unit, as a sum or a fraction, and shown in the us
     await entry('Thickness').press('Tab');
     expect(await entry('Thickness').inputValue()).toBe(shown);
   }
+  for (const [typed, told] of [
+    ['thick', /is not a number\. It takes 0.5 mm to 300 mm\./],
+    ['5 kg', /is not a unit for this; try mm, in, m, cm\. It takes/],
+    ['', /A number is needed here\. It takes/],
+  ] as const) {
+    await entry('Thickness').fill(typed);
+    await entry('Thickness').press('Tab');
+    await app.page.getByRole('alert').getByText(told).waitFor();
+    expect(await entry('Thickness').inputValue()).toBe(typed);
+  }
   await goTo('Wire and fit');
   await entry('Conductor diameter').fill('14 AWG');
   await entry('Conductor diameter').press('Tab');

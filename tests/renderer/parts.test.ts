@@ -14,9 +14,9 @@ describe('a number out of range', () => {
   });
 
   test('that must be whole or even is told so', () => {
-    expect(rangeError(2.5, { min: 1, max: 5, whole: 'any' }, shown)).toContain('whole');
-    expect(rangeError(3, { min: 1, max: 5, whole: 'even' }, shown)).toContain('even');
-    expect(rangeError(2.5, { min: 1, max: 5, whole: 'even' }, shown)).toContain('even');
+    expect(rangeError(2.5, { min: 1, max: 5, whole: 'any' }, shown)).toBe('Must be a whole number, such as 2 mm or 3 mm; this is 2.5 mm.');
+    expect(rangeError(3, { min: 1, max: 5, whole: 'even' }, shown)).toBe('Must be an even number, such as 2 mm or 4 mm; this is 3 mm.');
+    expect(rangeError(4.5, { min: 1, max: 5, whole: 'even' }, shown)).toContain('such as 4 mm; this is 4.5');
     expect(rangeError(4, { min: 1, max: 5, whole: 'even' }, shown)).toBeNull();
   });
 });

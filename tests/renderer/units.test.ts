@@ -42,6 +42,10 @@ describe('reading', () => {
     if (!parsed.ok) expect(parsed.message).toMatch(/\w+ .*\.$/);
   });
 
+  test('a number with two points is called no number, not one of a strange unit', () => {
+    expect(parse('1.2.3', 'length', metric)).toEqual({ ok: false, message: '“1.2.3” is not a number.' });
+  });
+
   test('the unit of the box is taken when none is written', () => {
     expect(value('1', 'length', imperial)).toBeCloseTo(0.0254, 12);
     expect(value('212', 'temperature', imperial)).toBeCloseTo(100, 9);
