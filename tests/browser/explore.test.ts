@@ -77,6 +77,10 @@ test(
   async () => {
     await openDemo(/cabin/i);
     await goTo('Shelf search');
+    // So many machines that no number of threads comes to an end meanwhile.
+    await app.page.getByRole('checkbox', { name: /^Copper thickness/ }).check();
+    await cell('Copper thickness, to').fill('20');
+    await cell('Copper thickness, step').fill('0.01');
     await lookFor(5, 900, 1);
     await button('Search').click();
     await app.page.getByText(/of [\d,]+ machines/).waitFor();
@@ -108,8 +112,10 @@ test(
     const beforeStop = await worked();
     const cancelled = await app.page.evaluate(
       () =>
-        new Promise<number>((resolve) => {
+        new Promise<number>((resolve, reject) => {
           const named = (name: string) => [...document.querySelectorAll('button')].find(({ textContent }) => textContent === name);
+          const stopButton = named('Stop');
+          if (!stopButton) return reject(new Error('the search ended by itself before it could be cancelled'));
           const began = performance.now();
           const observer = new MutationObserver(() => {
             if (!named('Search')) return;
@@ -117,7 +123,7 @@ test(
             resolve(performance.now() - began);
           });
           observer.observe(document.body, { subtree: true, childList: true, characterData: true });
-          named('Stop')?.click();
+          stopButton.click();
         }),
     );
     const stopping = 1000 * ((await worked()) - beforeStop);
