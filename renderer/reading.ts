@@ -23,8 +23,11 @@ export function parse(text: string, kind: UnitKind, preferences: UnitPreferences
   const first = units[0] ?? plain;
   if (units.some((u) => (u.offset ?? 0) !== (first.offset ?? 0))) return { ok: false, message: 'Two temperature scales cannot be added.' };
   const value = terms.reduce((sum, term, i) => sum + term.value * (units[i] ?? first).factor, first.offset ?? 0);
-  return Number.isFinite(value) ? { ok: true, value } : { ok: false, message: `“${text.trim()}” is not a number.` };
+  return Number.isFinite(value) ? { ok: true, value: asEntered(value) } : { ok: false, message: `“${text.trim()}” is not a number.` };
 }
+
+/** Twelve digits of a number: what sums and units leave behind them nobody entered, and it reads badly in the file. */
+export const asEntered = (value: number): number => Number(value.toPrecision(12));
 
 function spelling(name: string, kind: UnitKind): string | undefined {
   const names = Object.keys(unitsOf(kind));

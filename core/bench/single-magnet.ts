@@ -40,17 +40,17 @@ export function singleMagnetLinkage({ magnets, discs, winding }: Design, gapLeng
   const radii = chebyshevNodes(RADII, ...model.extent(layout));
   const count = (SAMPLES * poles) / 2;
   const local = new Float64Array(3);
-  const bz = orders.map(() => radii.map(() => 0));
+  const bz = new Float64Array(orders.length * RADII);
   radii.forEach((r, i) => {
     // The field is even in the angle: half a turn, at the middles of equal steps.
     for (let j = 0; j < count; j++) {
       const angle = (Math.PI * (j + 0.5)) / count;
       local.fill(0);
       for (const { into, zCentre } of bodies) into(r * Math.cos(angle) - source.offset, r * Math.sin(angle), -zCentre, 1, local);
-      for (let h = 0; h < orders.length; h++) bz[h][i] += (2 / count) * local[2] * Math.cos(orders[h] * angle);
+      for (let h = 0; h < orders.length; h++) bz[h * RADII + i] += (2 / count) * local[2] * Math.cos(orders[h] * angle);
     }
   });
-  const spectrum: GapSpectrum = { poles: 2, orders, radii, heights: [0], bz: bz.map((row) => [row]), bTheta: [] };
+  const spectrum: GapSpectrum = { poles: 2, orders, radii, heights: [0], bz, bTheta: new Float64Array(bz.length) };
   const section = { legWidth: layout.legWidth, height: 0, thickness };
   const linkage = turnLinkage(spectrum, (offset) => model.fluxEdges(layout, poles, offset), section);
   const scale = fundamental / (poles * linkage[poles / 2 - 1]);

@@ -31,7 +31,8 @@ function meanOverHeight({ bz, heights, radii, orders }: GapSpectrum, { height, t
   const mean = new Float64Array(radii.length * orders.length);
   for (let h = 0; h < orders.length; h++)
     for (let k = 0; k < heights.length; k++)
-      for (let i = 0, row = bz[h][k]; i < radii.length; i++) mean[i * orders.length + h] += share[k] * row[i];
+      for (let i = 0, row = (h * heights.length + k) * radii.length; i < radii.length; i++)
+        mean[i * orders.length + h] += share[k] * bz[row + i];
   return mean;
 }
 

@@ -117,7 +117,7 @@ function numbersOf({ field, linkage, meanSquare }: FieldAnswer, rows: number[], 
 
 /** A spectrum of the same shape, so many times as strong: what the eddy loss is worked out from. */
 function times(spectrum: GapSpectrum, factor: number): GapSpectrum {
-  const scaled = (table: number[][][]) => table.map((levels) => levels.map((values) => values.map((b) => factor * b)));
+  const scaled = (values: Float64Array) => values.map((b) => factor * b);
   const { bz, bTheta, misaligned } = spectrum;
   return {
     ...spectrum,

@@ -34,7 +34,7 @@ export function spectrumReader(spectrum: GapSpectrum): SpectrumReader {
   let across: number[] = [];
 
   /** `shares` is what each order counts for. */
-  const reader = (table: number[][][], shares?: readonly number[]) => {
+  const reader = (table: Float64Array, shares?: readonly number[]) => {
     /** Harmonics at one height, by radius and order: whoever integrates comes back to the same few heights again and again. */
     const levels = new Map<number, Float64Array>();
     const level = (z: number) => {
@@ -45,7 +45,8 @@ export function spectrumReader(spectrum: GapSpectrum): SpectrumReader {
       for (let h = 0; h < orders; h++)
         for (let k = 0; k < heights.length; k++) {
           const share = along[k] * (shares ? shares[h] : 1);
-          for (let i = 0; i < radii.length; i++) made[i * orders + h] += share * table[h][k][i];
+          for (let i = 0, row = (h * heights.length + k) * radii.length; i < radii.length; i++)
+            made[i * orders + h] += share * table[row + i];
         }
       if (levels.size >= MOST_LEVELS) levels.clear();
       levels.set(z, made);

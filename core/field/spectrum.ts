@@ -201,7 +201,7 @@ export function gapSpectrum(source: FieldSource, region: Box, peak: number): Gap
     // Between two discs in line there is no B_θ at mid-height; elsewhere it is worked out at one height, away from the magnets.
     const start = [symmetric ? 0 : region.halfHeight];
     const known = symmetric && lower === 1 ? emptyGrid(radii, start, count.harmonics, 'bTheta') : onGrid(start, 'bTheta', lower);
-    return [bz, tangential(bz, known, source.poles)].map(nested);
+    return [bz.values, tangential(bz, known, source.poles).values];
   };
   const [bz, bTheta] = both(1);
   const [dz, dTheta] = source.misalignment > 0 ? both(-1) : [];
@@ -214,17 +214,6 @@ export function gapSpectrum(source: FieldSource, region: Box, peak: number): Gap
     bTheta,
     ...(dz && { misaligned: { angle: source.misalignment, dz, dTheta } }),
   };
-}
-
-/** By harmonic, height and radius. Plain loops: this counts when done by Array.from. */
-function nested({ values, radii, heights, harmonics }: HarmonicGrid): number[][][] {
-  let next = 0;
-  const row = () => {
-    const made = new Array<number>(radii.length);
-    for (let i = 0; i < radii.length; i++) made[i] = values[next++];
-    return made;
-  };
-  return Array.from({ length: harmonics }, () => heights.map(row));
 }
 
 const PROFILE_HARMONICS = 24;

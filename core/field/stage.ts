@@ -12,7 +12,7 @@ import { circuitField, circuitHeight } from './textbook';
 /**
  * The gap field as odd harmonics of the electrical angle on a grid of nodes: plain data, so that it crosses to a worker and to a cache.
  *
- *   B_z(r, θ, z) = Σ bz[h][z][r] cos(n_h p θ)     B_θ(r, θ, z) = Σ bTheta[h][z][r] sin(n_h p θ)     p = poles / 2
+ *   B_z(r, θ, z) = Σ bz_h(z, r) cos(n_h p θ)     B_θ(r, θ, z) = Σ bTheta_h(z, r) sin(n_h p θ)     p = poles / 2
  *
  * Of two discs misaligned by δ the lower is turned by −δ/2 and the upper by δ/2. With bz, bTheta the field of both in line and dz, dTheta what the upper
  * alone gives less what the lower does, ε_h = n_h p δ/2:
@@ -27,10 +27,11 @@ export interface GapSpectrum {
   radii: number[];
   /** Nodes over the copper's height, mid-plane z = 0. [m] */
   heights: number[];
-  bz: number[][][];
-  bTheta: number[][][];
+  /** By order, height and radius, the last fastest. [T] */
+  bz: Float64Array;
+  bTheta: Float64Array;
   /** Only where the discs are misaligned: δ in rad, and the differences of the two discs. */
-  misaligned?: { angle: number; dz: number[][][]; dTheta: number[][][] };
+  misaligned?: { angle: number; dz: Float64Array; dTheta: Float64Array };
 }
 
 export interface FieldResult {

@@ -2,6 +2,7 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import { readDesign, type Design, type Problem, type Results } from '../../core';
 import { designStore } from './design';
+import { goingOn } from './going-on';
 import type { Answer, Request, Sent } from './solver.worker';
 
 /** A design kept beside the one on screen, worked out. */
@@ -43,10 +44,14 @@ export function useResults<T>(select: (state: ResultsState) => T): T {
   return useStore(resultsStore, select);
 }
 
-type Solve = (design: Design) => Promise<Answer>;
+interface SolverThread {
+  solve: (design: Design) => Promise<Answer>;
+  /** Works a design out after those that are waited for, so that its answer is at hand should it be asked for. */
+  prepare: (design: Design) => void;
+}
 
 /** A thread of its own that works out one design after another; each is sent at once, before the page is drawn anew. */
-function createSolverThread(): Solve {
+function createSolverThread(): SolverThread {
   const worker = new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module', name: 'solver' });
   const waiting: ((answer: Answer) => void)[] = [];
   const answered = (answer: Answer) => waiting.shift()?.(answer);
@@ -57,22 +62,34 @@ function createSolverThread(): Solve {
     answered(data.answer);
   };
   worker.onerror = (event) => answered({ ok: false, problems: [{ where: '', message: `the calculation stopped: ${event.message}` }] });
-  return (design) =>
-    new Promise((resolve) => {
-      waiting.push(resolve);
-      worker.postMessage({ design } satisfies Request);
-    });
+  return {
+    solve: (design) =>
+      new Promise((resolve) => {
+        waiting.push(resolve);
+        worker.postMessage({ design } satisfies Request);
+      }),
+    prepare: (design) => worker.postMessage({ design, isAhead: true } satisfies Request),
+  };
 }
 
-/** Works out every design that comes on screen. Latest wins: while one is worked out, only the newest of those that follow is kept. */
+/**
+ * Works out every design that comes on screen. Latest wins: while one is worked out, only the newest of those that follow is kept. When a number is moved
+ * step by step, the step after this one is worked out between the keys.
+ */
 export function startSolving(): void {
-  const solve = createSolverThread();
+  const { solve, prepare } = createSolverThread();
   let next: Design | null = null;
+  let lastTwo: Design[] = [];
   const run = async () => {
     while (next) {
       const design = next;
       next = null;
-      const answer = await solve(design);
+      const answering = solve(design);
+      const [before, then] = lastTwo;
+      lastTwo = [...lastTwo.slice(-1), design];
+      const after = before && then && goingOn(before, then, design);
+      if (after && readDesign(after).ok) prepare(after);
+      const answer = await answering;
       if (answer.ok) {
         const { baseline } = resultsStore.getState();
         const isSaved = designStore.getState().saved === design;
@@ -110,10 +127,10 @@ function followSaved(saved: Design | null): void {
   resultsStore.setState({ baseline: saved !== null && solvedFor === saved ? results : null });
 }
 
-let second: Solve | undefined;
+let second: SolverThread | undefined;
 
 /** Works out a design other than the one on screen, on a second thread so that the screen keeps answering. */
 export function solveAside(design: Design): Promise<Answer> {
   second ??= createSolverThread();
-  return second(design);
+  return second.solve(design);
 }

@@ -36,6 +36,11 @@ describe('reading', () => {
     else expect(parsed).toEqual({ ok: true, value: expect.closeTo(metres, 12) as number });
   });
 
+  test('a value reads in the file as it was typed', () => {
+    expect(1.3 * 0.001).not.toBe(0.0013);
+    expect(value('1.3', 'length')).toBe(0.0013);
+  });
+
   test.each(['', '  ', 'abc', '1 2', '1..2', '5 furlongs', '--3', '1e999', '3/0', '12 mm mm'])('“%s” is refused with a reason', (text) => {
     const parsed = parse(text, 'length', metric);
     expect(parsed.ok).toBe(false);

@@ -12,7 +12,7 @@ export function spectrum(poles: number): GapSpectrum {
   const orders = [1, 3, 5, 7, 9];
   const radii = chebyshevNodes(12, 0.07, 0.19);
   const heights = chebyshevNodes(5, -0.03, 0.03);
-  const bz = orders.map((n) => heights.map((z) => radii.map((r) => harmonicAt(n, r, z))));
+  const bz = Float64Array.from(orders.flatMap((n) => heights.flatMap((z) => radii.map((r) => harmonicAt(n, r, z)))));
   return { poles, orders, radii, heights, bz, bTheta: bz };
 }
 

@@ -8,7 +8,7 @@ import { coils, rings, spectrum, winding } from './machine';
 /** A sine of 0.6 T round the disc, the same at every radius and height: the field that textbooks take. */
 const sine: GapSpectrum = {
   ...spectrum(12),
-  bz: spectrum(12).bz.map((heights, h) => heights.map((radii) => radii.map(() => (h === 0 ? 0.6 : 0)))),
+  bz: spectrum(12).bz.map((_, i, { length }) => (i < length / spectrum(12).orders.length ? 0.6 : 0)),
 };
 const departure = (layout: Parameters<typeof winding>[0], field: GapSpectrum) => {
   const section = winding(layout);

@@ -151,7 +151,7 @@ export function resultsFor(design: Design): Results {
         recoil: 0.97,
         demagnetizingField: 3e5,
         profile: { angle: [0], bz: [0.612], harmonics: [0.645] },
-        spectrum: { poles: discs.poles, orders: [1], radii: [0.1], heights: [0], bz: [[[0.6]]], bTheta: [[[0]]] },
+        spectrum: { poles: discs.poles, orders: [1], radii: [0.1], heights: [0], bz: Float64Array.of(0.6), bTheta: Float64Array.of(0) },
         cautions: [],
       },
       winding: {
