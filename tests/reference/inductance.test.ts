@@ -5,6 +5,7 @@ import { filament, neumann } from '../../core/emf/inductance';
 import { layoutModel } from '../../core/winding/layouts';
 import type { Layout } from '../../core/winding/section';
 import type { PathPiece } from '../../core/winding/stage';
+import { held } from './held';
 
 // inductance.json: Neumann filaments in numpy, extrapolated; error 4e-5 to 2e-4. See inductance.source.md.
 interface Case {
@@ -37,8 +38,14 @@ function bundleOf({ inputs }: Case): Bundle {
   return bundle(path, 1, layout.legWidth, inputs.thickness_m);
 }
 
+const holdSelf = held('self-inductance', 0.02);
+const holdMutual = held('mutual inductance', 0.05);
+const holdBrooks = held('Brooks coil, Grover', 0.005);
+const holdNagaoka = held('circular coil of one layer, Nagaoka', 0.01);
+const holdMaxwell = held('coaxial circles, Maxwell', 0.003);
+
 test.each(cases)('$name: self-inductance within 2 %', (of) => {
-  expect(Math.abs(selfInductance(bundleOf(of)) / of.outputs.self_inductance_per_turn2_H - 1)).toBeLessThan(0.02);
+  holdSelf(Math.abs(selfInductance(bundleOf(of)) / of.outputs.self_inductance_per_turn2_H - 1));
 });
 
 test.each(cases)('$name: mutual inductance of first and second neighbour within 5 %', (of) => {
@@ -46,7 +53,7 @@ test.each(cases)('$name: mutual inductance of first and second neighbour within 
   const tables = [of.outputs.mutual_1_sequence_per_turn2_H, of.outputs.mutual_2_sequence_per_turn2_H];
   tables.forEach((sequence, k) => {
     const finest = sequence[sequence.length - 1];
-    expect(Math.abs(mutualInductance(bundleOf(of), (k + 1) * pitch, 0) / finest - 1)).toBeLessThan(0.05);
+    holdMutual(Math.abs(mutualInductance(bundleOf(of), (k + 1) * pitch, 0) / finest - 1));
   });
 });
 
@@ -63,7 +70,7 @@ test('the Brooks coil has the inductance of the handbook within 0.5 %', () => {
   // Grover 1946, ch. 13: L = 1.6994e-6 a N², inner radius and both sides of the section c = 20 mm, mean radius a = 30 mm.
   const side = 0.02;
   const brooks = bundle((offset) => circle(side + offset, 60), 60, side, side);
-  expect(Math.abs(selfInductance(brooks) / (1.6994e-6 * 0.03) - 1)).toBeLessThan(0.005);
+  holdBrooks(Math.abs(selfInductance(brooks) / (1.6994e-6 * 0.03) - 1));
 });
 
 test.each([
@@ -76,7 +83,7 @@ test.each([
   const a = 0.03;
   const b = (2 * a) / flatness;
   const layer = bundle(() => circle(a, 60), 60, 1e-6, b);
-  expect(Math.abs(selfInductance(layer) / ((nagaoka * 4e-7 * Math.PI ** 2 * a ** 2) / b) - 1)).toBeLessThan(0.01);
+  holdNagaoka(Math.abs(selfInductance(layer) / ((nagaoka * 4e-7 * Math.PI ** 2 * a ** 2) / b) - 1));
 });
 
 test.each([
@@ -86,7 +93,7 @@ test.each([
   { a: 0.06, b: 0.03, lift: 0, expected: 3.2917076840843897e-8 },
 ])('coaxial circles of $a and $b m, $lift m apart, agree with Maxwell within 0.3 %', ({ a, b, lift, expected }) => {
   const [one, other] = [filament(circle(a, 90), 90, 0), filament(circle(b, 90), 90, 0)];
-  expect(Math.abs(neumann(one, other, lift) / expected - 1)).toBeLessThan(0.003);
+  holdMaxwell(Math.abs(neumann(one, other, lift) / expected - 1));
 });
 
 test('a long straight bar stands at 0.2235 of its sides from itself', () => {
