@@ -211,10 +211,10 @@ export function solve(design: Design, cache: StageCache = createStageCache()): R
 
 const rpmOf = (speed: number) => (speed * 60) / (2 * Math.PI);
 
-/** A solver that remembers its stages from design to design. */
+/** A solver that remembers its stages, and its last few answers, from design to design. */
 export function createSolver(): (design: Design) => Results {
   const cache = createStageCache();
-  return (design) => solve(design, cache);
+  return (design) => cache('answer', design, () => solve(design, cache));
 }
 
 const ORDER: Caution['severity'][] = ['danger', 'warning', 'note'];

@@ -1,7 +1,7 @@
 import { useTheme } from '@mui/material/styles';
 import { ChartsReferenceLine } from '@mui/x-charts/ChartsReferenceLine';
 import { LineChart, type LineChartProps } from '@mui/x-charts/LineChart';
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { useUnits } from '../parts/unit-preferences';
 import { prepared, type Chart } from './chart';
 import { lineInk, otherMark } from './inks';
@@ -9,8 +9,8 @@ import { lineInk, otherMark } from './inks';
 /** Points of a line laid over from one mark to the next. */
 const MARK_EVERY = 12;
 
-/** The plot of a chart; a chunk of its own, loaded when the first chart is shown. */
-export default function LinePlot({ chart }: { chart: Chart }) {
+/** The plot of a chart; a chunk of its own, loaded when the first chart is shown. What is round it is drawn oftener. */
+export default memo(function LinePlot({ chart }: { chart: Chart }) {
   const { palette } = useTheme();
   const { tones, mode } = palette;
   const units = useUnits();
@@ -102,7 +102,7 @@ export default function LinePlot({ chart }: { chart: Chart }) {
       })}
     </LineChart>
   );
-}
+});
 
 const plain = (value: number, significant: number) =>
   Number(value.toPrecision(significant))

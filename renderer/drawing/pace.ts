@@ -10,7 +10,9 @@ export function useCalm<T>(value: T, milliseconds: number): T {
   return calm;
 }
 
-/** A value that follows at once, but while it keeps changing only so often. */
+/**
+ * A value that follows at once, but while it keeps changing only so often, and then right after a change: what is drawn from it is done before the next.
+ */
 export function usePaced<T>(value: T, milliseconds: number): T {
   const [paced, setPaced] = useState(value);
   const last = useRef(-Infinity);
@@ -19,7 +21,8 @@ export function usePaced<T>(value: T, milliseconds: number): T {
       last.current = performance.now();
       setPaced(value);
     };
-    const timer = setTimeout(follow, Math.max(0, last.current + milliseconds - performance.now()));
+    const isDue = performance.now() - last.current >= milliseconds;
+    const timer = setTimeout(follow, isDue ? 0 : milliseconds);
     return () => clearTimeout(timer);
   }, [value, milliseconds]);
   return paced;
