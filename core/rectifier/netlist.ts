@@ -46,7 +46,8 @@ export function netlist(source: Source, bridge: Bridge, dc: DcSide, shaftSpeed: 
     'Rground minus 0 1e-3',
     `.model near ${MODEL}`,
     `.options reltol=1e-4 abstol=1e-8 vntol=1e-6 method=gear`,
-    `.tran ${num(1 / frequency / STEPS)} ${num(PERIODS / frequency)} ${num((PERIODS - 10) / frequency)} ${num(1 / frequency / STEPS)}`,
+    // From no current: in a delta of six several diodes stand at their thresholds at the start, and no operating point is found.
+    `.tran ${num(1 / frequency / STEPS)} ${num(PERIODS / frequency)} ${num((PERIODS - 10) / frequency)} ${num(1 / frequency / STEPS)} uic`,
     '.end',
   ];
   return `${lines.join('\n')}\n`;

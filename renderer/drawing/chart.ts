@@ -62,7 +62,11 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
     count: 8,
     degrees: entryUnit(chart.x.kind, units) === '°',
   });
-  const labelled = [...on('y'), ...(on('x').length > 0 ? [Math.max(...heights)] : [])];
+  const top = Math.max(...heights);
+  const room = [
+    ...on('y').map((at) => at + headroom([...heights, at], 1)),
+    ...(on('x').length > 0 ? [top + headroom(heights, on('x').length)] : []),
+  ];
   return {
     x: {
       label: axisLabel(chart.x, units),
@@ -72,7 +76,7 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
     },
     y: {
       label: axisLabel(chart.y, units),
-      scale: scaleFor([...heights, ...on('y'), ...labelled.map((at) => at + headroom([...heights, at]))], {
+      scale: scaleFor([...heights, ...on('y'), ...room], {
         count: 6,
         fromZero: chart.y.fromZero || chart.stacked,
       }),
@@ -82,8 +86,8 @@ export function prepared(chart: Chart, units: UnitPreferences): PreparedChart {
   };
 }
 
-/** Room above a level line, or at the top of upright ones, for a label. */
-const headroom = (values: readonly number[]) => 0.1 * (Math.max(...values) - Math.min(0, ...values));
+/** Room above a level line, or at the top of upright ones, for so many rows of labels. */
+const headroom = (values: readonly number[], rows: number) => (0.03 + 0.07 * rows) * (Math.max(...values) - Math.min(0, ...values));
 
 export function axisLabel({ label, kind }: { label: string; kind: UnitKind }, units: UnitPreferences): string {
   const unit = entryUnit(kind, units);

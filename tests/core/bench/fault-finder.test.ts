@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { size } from '../../electron/size';
 import { faultKinds, isNamed, trials, type Trial } from './trials';
 
-// 500 of each with GAPWRIGHT_TRIALS=500; fewer in every run of the suite, to keep it short. Measured with 500: see CHANGELOG.md.
-const COUNT = Number(process.env.GAPWRIGHT_TRIALS ?? 60);
+const COUNT = size(60, 500);
 const PATIENCE = 2000 * COUNT;
 
 const share = (some: readonly Trial[], of: readonly Trial[]) => (of.length ? some.length / of.length : 1);
@@ -25,6 +25,8 @@ describe(
     const all = trials(COUNT, 2026, faultKinds);
     const told = all.filter(suffices);
     const untold = all.filter((trial) => !suffices(trial));
+    const percent = (some: readonly Trial[], of: readonly Trial[]) => `${(100 * share(some, of)).toFixed(1)} %`;
+    console.log(`readings suffice for ${told.length} of ${COUNT} faults; of these ${percent(told.filter(first), told)} ranked first`);
 
     test('most readings suffice', () => {
       expect(share(told, all)).toBeGreaterThan(0.6);
@@ -57,5 +59,6 @@ test(`of ${COUNT} healthy machines at most 2 % are called faulty`, { timeout: PA
     ({ said }) =>
       said.verdict === 'fault' || said.verdict === 'unexplained' || said.suspects[0].explanations[0].hypothesis.family !== 'healthy',
   );
+  console.log(`${called.length} of ${COUNT} healthy machines called faulty`);
   expect(share(called, all)).toBeLessThanOrEqual(0.02);
 });

@@ -44,6 +44,8 @@ describe('1,000 machines whose field and resistance are off by up to a tenth, me
     }
   }
 
+  console.log(`of ${RUNS} fits ${inside.field} hold the true field in their 95 % interval, ${inside.resistance} the true resistance`);
+
   test.each(['field', 'resistance'] as const)('the true %s lies within the stated 95 %% interval in 93 to 97 %% of them', (key) => {
     expect(inside[key] / RUNS).toBeGreaterThanOrEqual(0.93);
     expect(inside[key] / RUNS).toBeLessThanOrEqual(0.97);

@@ -1,3 +1,5 @@
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { describe, expect, test } from 'vitest';
 import { solve } from '../../../core/chain/solve';
 import { createStageCache } from '../../../core/chain/stage-cache';
@@ -12,6 +14,7 @@ import { searchSpace, type Candidate } from '../../../core/explore/space';
 import { whyNot } from '../../../core/explore/why-not';
 import { createRandom } from '../../../core/numeric/random';
 import { demo } from '../../demo';
+import { size } from '../../electron/size';
 
 const nameOf = ({ candidate }: Found) => JSON.stringify(candidate);
 const sorted = (found: readonly Found[]) => found.map(nameOf).sort();
@@ -70,11 +73,11 @@ describe('on small spaces the search finds exactly what brute force finds', () =
   });
 });
 
-/** `SPACES=20 SAMPLES=10000` is the whole check; every run does a little of it. */
-const SPACES = Number(process.env.SPACES ?? 2);
-const SAMPLES = Number(process.env.SAMPLES ?? 30);
+const SPACES = size(2, 20);
+const SAMPLES = size(30, 10_000);
 
-test(`on ${SPACES} random larger spaces no random sample beats what the search found`, { timeout: 3_600_000 }, () => {
+test(`on ${SPACES} random larger spaces none of ${SAMPLES} random samples beats what the search found`, { timeout: 3_600_000 }, () => {
+  let machines = 0;
   for (let seed = 1; seed <= SPACES; seed++) {
     const random = createRandom(seed);
     const whole = (low: number, high: number) => low + Math.floor((high - low + 1) * random.uniform());
@@ -82,8 +85,8 @@ test(`on ${SPACES} random larger spaces no random sample beats what the search f
     const design = demo('shed-light', {
       phases: { from: 1, to: whole(1, 3), step: 1 },
       thickness: { from: 0.005, to: 0.005 + 0.001 * whole(0, 1), step: 0.001 },
-      inHand: { from: 1, to: whole(1, 2), step: 1 },
-      turns: { from, to: from + whole(4, SAMPLES), step: whole(2, 6) },
+      inHand: { from: 1, to: whole(1, size(2, 4)), step: 1 },
+      turns: { from, to: from + whole(4, size(30, 80)), step: whole(size(2, 1), size(6, 2)) },
       connections: ['star', 'delta'],
       limits: { temperatureMargin: whole(-20, 10) },
     });
@@ -91,9 +94,14 @@ test(`on ${SPACES} random larger spaces no random sample beats what the search f
     const evaluate = createEvaluator(space);
     const front = searchAll(design).front.items.map((each) => vectorOf(each.objectives));
     const oneOf = <T>(list: readonly T[]) => list[whole(0, list.length - 1)];
+    /** A space has fewer machines than samples are drawn of it: each is worked out once. */
+    const looked = new Set<string>();
     for (let k = 0; k < SAMPLES; k++) {
       const frame = oneOf(space.frames);
       const candidate: Candidate = { ...frame, ...oneOf(space.windings(frame)), turns: oneOf(space.turns) };
+      const name = JSON.stringify(candidate);
+      if (looked.has(name)) continue;
+      looked.add(name);
       const { coils } = solve(designOf(design, candidate));
       const found = evaluate(candidate);
       if (!coils.fits || coils.wireMass > candidate.reel.mass || breaches(found.objectives, limitsOf(design)).length) continue;
@@ -101,7 +109,30 @@ test(`on ${SPACES} random larger spaces no random sample beats what the search f
       expect(front.some((each) => beats(vector, each))).toBe(false);
       expect(front.some((each) => beats(each, vector) || each.every((value, i) => value === vector[i]))).toBe(true);
     }
+    machines += looked.size;
   }
+  console.log(`${SPACES} spaces, ${SAMPLES} samples of each, ${machines} machines among them: none better than the search's`);
+});
+
+/** Turns in steps of one, as many machines as asked for. */
+const MACHINES = size(500, 100_000);
+const MEBIBYTE = 2 ** 20;
+
+test(`memory stays flat over ${MACHINES} machines`, { timeout: 7_200_000 }, () => {
+  const { run, units } = createSearch(demo('shed-light', { turns: { from: 20, to: 44, step: 1 }, inHand: { from: 1, to: 2, step: 1 } }));
+  setFlagsFromString('--expose-gc');
+  const collect = runInNewContext('gc') as () => void;
+  const standing = noStanding();
+  const heaps: number[] = [];
+  for (let unit = 0, next = MACHINES / 5; standing.solved < MACHINES; unit++) {
+    takeIn(standing, run(unit % units.length));
+    if (standing.solved < next) continue;
+    next += MACHINES / 5;
+    collect();
+    heaps.push(process.memoryUsage().heapUsed / MEBIBYTE);
+  }
+  console.log(`heap after each fifth of ${MACHINES} machines: ${heaps.map((heap) => heap.toFixed(1)).join(', ')} MiB`);
+  expect(Math.max(...heaps.slice(1))).toBeLessThan(heaps[0] + 4);
 });
 
 test('pieces may come in any order, from any number of threads', () => {
