@@ -114,6 +114,8 @@ export function steadyState(source: Source, bridge: Bridge, dc: DcSide, shaftSpe
     topology.elements.forEach((row, k) => (elementSquares[k] += square(row) / symmetry.span));
     nothing.forEach((_, i) => (phaseSquares[i] += phaseSquare(i, mode.currents, products, mode.count) / symmetry.span));
   }
+  // All diodes off, rounding leaves a mean either side of nothing.
+  dcAmps = Math.max(0, dcAmps);
   const total = (squares: readonly number[]) => squares.reduce((sum, square) => sum + square, 0);
   const { threshold, slope, dcSlope } = topology.diodes;
   return {
