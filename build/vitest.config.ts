@@ -2,9 +2,10 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
+/** Only what starts processes and keeps files has a world of its own for each file: loading the rest anew for each would take as long as its tests. */
 const node = (name: string, ...folders: string[]) => ({
   extends: true as const,
-  test: { name, root, environment: 'node', include: folders.map((f) => `tests/${f}/**/*.test.{ts,tsx}`) },
+  test: { name, root, environment: 'node', isolate: name === 'electron', include: folders.map((f) => `tests/${f}/**/*.test.{ts,tsx}`) },
 });
 
 export default defineConfig({
@@ -13,6 +14,7 @@ export default defineConfig({
   test: {
     // A test waits for nothing but the processor, which may be busy with other things.
     testTimeout: 30_000,
+    maxWorkers: 2,
     expect: { poll: { timeout: 15_000 } },
     projects: [
       node('core', 'core', 'laws', 'reference', 'golden', 'rules'),
