@@ -92,6 +92,13 @@ test('every licence of what ships is permissive, and its text goes with the prog
   expect(text).toContain('Bitstream Vera Fonts Copyright');
 });
 
+test('README.md counts what ships', () => {
+  const told = /(\d+) packages named in package\.json ship with the program, (\d+) with all that they need/.exec(
+    readFileSync('README.md', 'utf8'),
+  );
+  expect(told?.slice(1).map(Number)).toEqual([Object.keys(dependencies).length, shippedPackages().length]);
+});
+
 test('every licence of what only builds and tests is permissive, or changes nothing of ours', () => {
   const { packages } = JSON.parse(readFileSync('package-lock.json', 'utf8')) as {
     packages: Record<string, { license?: string; extraneous?: boolean }>;
