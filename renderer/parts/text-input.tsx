@@ -22,6 +22,7 @@ export function TextInput({ path, label, meaning, value, maxLength, problem, onC
     <FieldRow id={id} label={label} meaning={meaning} error={problem}>
       <InputBase
         id={id}
+        className="words"
         value={value}
         error={problem !== undefined}
         onChange={(event) => onChange(event.target.value)}

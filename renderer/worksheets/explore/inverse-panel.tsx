@@ -98,7 +98,7 @@ function QuestionRow({ question, results }: { question: QuestionKind; results: R
     <TableRow>
       <TableCell sx={{ width: '34%' }}>{asks}</TableCell>
       <TableCell sx={{ width: 150 }}>
-        <Box sx={{ display: 'flex', alignItems: 'center', gap: 0.75 }}>
+        <Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) 28px', alignItems: 'center', gap: 0.75 }}>
           <QuantityCell
             name={`${asks}, wished`}
             quantity={{ label: asks, unit, meaning: asks }}
