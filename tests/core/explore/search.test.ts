@@ -122,11 +122,16 @@ test(`memory stays flat over ${MACHINES} machines`, { timeout: 7_200_000 }, () =
   const { run, units } = createSearch(demo('shed-light', { turns: { from: 20, to: 44, step: 1 }, inHand: { from: 1, to: 2, step: 1 } }));
   setFlagsFromString('--expose-gc');
   const collect = runInNewContext('gc') as () => void;
-  const standing = noStanding();
   const heaps: number[] = [];
-  for (let unit = 0, next = MACHINES / 5; standing.solved < MACHINES; unit++) {
-    takeIn(standing, run(unit % units.length));
-    if (standing.solved < next) continue;
+  let standing = noStanding();
+  let solved = 0;
+  for (let unit = 0, next = MACHINES / 5; solved < MACHINES; unit++) {
+    // The space anew and anew: equal machines would stand side by side in one front.
+    if (unit % units.length === 0) standing = noStanding();
+    const report = run(unit % units.length);
+    takeIn(standing, report);
+    solved += report.solved;
+    if (solved < next) continue;
     next += MACHINES / 5;
     collect();
     heaps.push(process.memoryUsage().heapUsed / MEBIBYTE);
