@@ -1,8 +1,8 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import { readDesign, type Design, type Problem, type Results } from '../../core';
+import { createAhead } from './ahead';
 import { designStore } from './design';
-import { goingOn } from './going-on';
 import type { Answer, Request, Sent } from './solver.worker';
 
 /** A design kept beside the one on screen, worked out. */
@@ -44,14 +44,10 @@ export function useResults<T>(select: (state: ResultsState) => T): T {
   return useStore(resultsStore, select);
 }
 
-interface SolverThread {
-  solve: (design: Design) => Promise<Answer>;
-  /** Works a design out after those that are waited for, so that its answer is at hand should it be asked for. */
-  prepare: (design: Design) => void;
-}
+type Solve = (design: Design) => Promise<Answer>;
 
 /** A thread of its own that works out one design after another; each is sent at once, before the page is drawn anew. */
-function createSolverThread(): SolverThread {
+function createSolverThread(): Solve {
   const worker = new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module', name: 'solver' });
   const waiting: ((answer: Answer) => void)[] = [];
   const answered = (answer: Answer) => waiting.shift()?.(answer);
@@ -62,44 +58,39 @@ function createSolverThread(): SolverThread {
     answered(data.answer);
   };
   worker.onerror = (event) => answered({ ok: false, problems: [{ where: '', message: `the calculation stopped: ${event.message}` }] });
-  return {
-    solve: (design) =>
-      new Promise((resolve) => {
-        waiting.push(resolve);
-        worker.postMessage({ design } satisfies Request);
-      }),
-    prepare: (design) => worker.postMessage({ design, isAhead: true } satisfies Request),
-  };
+  return (design) =>
+    new Promise((resolve) => {
+      waiting.push(resolve);
+      worker.postMessage({ design } satisfies Request);
+    });
 }
 
 /**
  * Works out every design that comes on screen. Latest wins: while one is worked out, only the newest of those that follow is kept. When a number is moved
- * step by step, the step after this one is worked out between the keys.
+ * step by step, its next steps are worked out between the keys, and stand on screen together with them.
  */
 export function startSolving(): void {
-  const { solve, prepare } = createSolverThread();
+  const solve = createSolverThread();
+  const ahead = createAhead(solve);
   let next: Design | null = null;
-  let lastTwo: Design[] = [];
+  const show = (design: Design, answer: Answer) => {
+    if (!answer.ok) return resultsStore.setState({ problems: answer.problems });
+    const { baseline } = resultsStore.getState();
+    const isSaved = designStore.getState().saved === design;
+    resultsStore.setState({
+      results: answer.results,
+      solvedFor: design,
+      problems: noProblems,
+      baseline: isSaved ? answer.results : baseline,
+    });
+  };
   const run = async () => {
     while (next) {
       const design = next;
       next = null;
       const answering = solve(design);
-      const [before, then] = lastTwo;
-      lastTwo = [...lastTwo.slice(-1), design];
-      const after = before && then && goingOn(before, then, design);
-      if (after && readDesign(after).ok) prepare(after);
-      const answer = await answering;
-      if (answer.ok) {
-        const { baseline } = resultsStore.getState();
-        const isSaved = designStore.getState().saved === design;
-        resultsStore.setState({
-          results: answer.results,
-          solvedFor: design,
-          problems: noProblems,
-          baseline: isSaved ? answer.results : baseline,
-        });
-      } else resultsStore.setState({ problems: answer.problems });
+      ahead.follow(design);
+      show(design, await answering);
     }
     resultsStore.setState({ busy: false });
   };
@@ -110,8 +101,15 @@ export function startSolving(): void {
       resultsStore.setState({ problems: read.problems });
       return;
     }
+    const { busy } = resultsStore.getState();
+    const known = busy ? undefined : ahead.answerTo(design);
+    if (known) {
+      show(design, known);
+      ahead.follow(design);
+      return;
+    }
     next = design;
-    if (resultsStore.getState().busy) return;
+    if (busy) return;
     resultsStore.setState({ busy: true });
     void run();
   };
@@ -127,10 +125,10 @@ function followSaved(saved: Design | null): void {
   resultsStore.setState({ baseline: saved !== null && solvedFor === saved ? results : null });
 }
 
-let second: SolverThread | undefined;
+let second: Solve | undefined;
 
 /** Works out a design other than the one on screen, on a second thread so that the screen keeps answering. */
 export function solveAside(design: Design): Promise<Answer> {
   second ??= createSolverThread();
-  return second.solve(design);
+  return second(design);
 }

@@ -2,8 +2,6 @@ import { createSolver, type Design, type Problem, type Results } from '../../cor
 
 export interface Request {
   design: Design;
-  /** Only to have it ready: nobody waits for the answer, and none is sent. */
-  isAhead?: boolean;
 }
 
 export type Answer = { ok: true; results: Results } | { ok: false; problems: Problem[] };
@@ -20,9 +18,8 @@ export interface Sent {
 const solve = createSolver();
 
 self.onmessage = (event: MessageEvent<Request>) => {
-  const { design, isAhead } = event.data;
+  const { design } = event.data;
   const reply = answer(design);
-  if (isAhead) return;
   self.postMessage(sent(reply));
   if (reply.ok && warming === undefined) {
     warming = ROUNDS;
