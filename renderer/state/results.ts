@@ -65,13 +65,16 @@ function createSolverThread(): Solve {
     });
 }
 
+/** Once what stands on screen now has been painted. The solver, woken earlier, may be given the very processor that draws the page. */
+const painted = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+
 /**
  * Works out every design that comes on screen. Latest wins: while one is worked out, only the newest of those that follow is kept. When a number is moved
  * step by step, its next steps are worked out between the keys, and stand on screen together with them.
  */
 export function startSolving(): void {
   const solve = createSolverThread();
-  const ahead = createAhead(solve);
+  const ahead = createAhead((design) => painted().then(() => solve(design)));
   let next: Design | null = null;
   const show = (design: Design, answer: Answer) => {
     if (!answer.ok) return resultsStore.setState({ problems: answer.problems });
@@ -88,9 +91,8 @@ export function startSolving(): void {
     while (next) {
       const design = next;
       next = null;
-      const answering = solve(design);
+      show(design, await solve(design));
       ahead.follow(design);
-      show(design, await answering);
     }
     resultsStore.setState({ busy: false });
   };
