@@ -65,8 +65,8 @@ function createSolverThread(): Solve {
     });
 }
 
-/** Once what stands on screen now has been painted. The solver, woken earlier, may be given the very processor that draws the page. */
-const painted = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+/** Once the page has been drawn anew: the solver, woken while that goes on, may be given the very processor it runs on. */
+const drawn = () => new Promise((resolve) => setTimeout(resolve));
 
 /**
  * Works out every design that comes on screen. Latest wins: while one is worked out, only the newest of those that follow is kept. When a number is moved
@@ -74,7 +74,7 @@ const painted = () => new Promise((resolve) => requestAnimationFrame(() => setTi
  */
 export function startSolving(): void {
   const solve = createSolverThread();
-  const ahead = createAhead((design) => painted().then(() => solve(design)));
+  const ahead = createAhead((design) => drawn().then(() => solve(design)));
   let next: Design | null = null;
   const show = (design: Design, answer: Answer) => {
     if (!answer.ok) return resultsStore.setState({ problems: answer.problems });
