@@ -24,11 +24,15 @@ export function placed(
 ): PreparedLimit[] {
   const upright = limits.filter((l) => l.along === 'x');
   const share = (at: number) => (at - min) / (max - min);
-  /** How near a series comes to a level line's label, from one share of the width to another. */
+  /** How near a series comes to a level line's label, from one share of the width to another; a steep one may cross it between two points. */
   const clearance = (at: number, from: number, to: number) =>
     Math.min(
       ...series.flatMap(({ data }) =>
-        data.map((v, i) => (v !== null && within(share(places[i] ?? min), from, to) ? Math.abs(v - at) : Infinity)),
+        data.map((v, i) => {
+          if (v === null || !within(share(places[i] ?? min), from, to)) return Infinity;
+          const next = data[i + 1] ?? v;
+          return (v - at) * (next - at) < 0 ? 0 : Math.abs(v - at);
+        }),
       ),
     );
   return limits.map((limit) => {

@@ -59,6 +59,7 @@ describe('prepared', () => {
     const sideOf = (values: number[]) => prepared({ ...chart, series: [{ label: 'Coil', values }] }, metric).limits[0]?.side;
     expect(sideOf([20, 60, 105])).toBe('left');
     expect(sideOf([105, 60, 20])).toBe('right');
+    expect(sideOf([20, 200, 160])).toBe('right');
   });
 
   it('has axes and lines even where there is nothing to draw', () => {

@@ -3,12 +3,12 @@ import TableBody from '@mui/material/TableBody';
 import TableCell from '@mui/material/TableCell';
 import TableHead from '@mui/material/TableHead';
 import TableRow from '@mui/material/TableRow';
-import { entryAt, objectives, type Design, type ObjectiveId } from '../../../core';
+import { entryAt, type Design, type ObjectiveId } from '../../../core';
 import { QuantityCell } from '../../parts/quantity-cell';
 import { useUnits } from '../../parts/unit-preferences';
 import { setFault, settleEntry, useDesign } from '../../state/design';
 import { entryUnit } from '../../units';
-import { costUnit } from './machine-words';
+import { objectivesFor } from './machine-words';
 import { editSearch, searchOf } from './search-entries';
 
 /** What machines are weighed by: the limit each must keep to, and how much it counts in the order of the table. */
@@ -36,8 +36,7 @@ export function AimsTable({ design }: { design: Design }) {
         </TableRow>
       </TableHead>
       <TableBody>
-        {objectives.map(({ id, label, unit: own, best, meaning }) => {
-          const kind = id === 'cost' ? costUnit(design) : own;
+        {objectivesFor(design).map(({ id, label, unit: kind, best, meaning }) => {
           const unit = entryUnit(kind, units);
           const quantity = { label, unit: kind, meaning };
           const cell = (of: 'limits' | 'weights', name: string) => {

@@ -2,14 +2,14 @@ import Box from '@mui/material/Box';
 import NativeSelect from '@mui/material/NativeSelect';
 import { useTheme } from '@mui/material/styles';
 import { useState, type PointerEvent } from 'react';
-import { objectives, type Design, type Found, type ObjectiveId, type Objectives } from '../../../core';
+import { type Design, type Found, type ObjectiveId, type Objectives } from '../../../core';
 import { axisLabel } from '../../drawing/chart';
 import { Plate, Tool } from '../../drawing/plate';
 import { scaleFor, type Scale } from '../../drawing/scale';
 import { boxStyle } from '../../parts/box-style';
 import { useUnits } from '../../parts/unit-preferences';
 import { format, inEntryUnit, type UnitPreferences } from '../../units';
-import { nameOf, objectiveOf, unitOf } from './machine-words';
+import { nameOf, objectiveOf, objectivesFor } from './machine-words';
 
 /** A rectangle on the chart in two objectives, SI. */
 export interface Brush {
@@ -92,18 +92,20 @@ export function FrontChart({ design, found, own, brush, onBrush, onOpen }: Props
       }
       note={
         told
-          ? `${nameOf(told.candidate)}: ${objectives.map((o) => `${o.label.toLowerCase()} ${format(told.objectives[o.id], unitOf(o, design), units, 3)}`).join(', ')}.`
+          ? `${nameOf(told.candidate)}: ${objectivesFor(design)
+              .map((o) => `${o.label.toLowerCase()} ${format(told.objectives[o.id], o.unit, units, 3)}`)
+              .join(', ')}.`
           : 'Each dot is a machine that no other beats in every respect. Drag to pick out a part of them; click a dot to open that machine. The ring is the design on screen.'
       }
     >
       <Box sx={{ display: 'flex', gap: 2, px: 1.25, pt: 1, fontSize: 12.5, color: 'text.secondary', flexWrap: 'wrap' }}>
-        <AxisChoice label="Upright" value={y} onChange={choose(setY)} />
-        <AxisChoice label="Across" value={x} onChange={choose(setX)} />
+        <AxisChoice label="Upright" design={design} value={y} onChange={choose(setY)} />
+        <AxisChoice label="Across" design={design} value={x} onChange={choose(setX)} />
       </Box>
       <svg
         viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
         role="img"
-        aria-label={`${found.length} machines: ${objectiveOf(y).label} against ${objectiveOf(x).label}`}
+        aria-label={`${found.length} machines: ${objectiveOf(y, design).label} against ${objectiveOf(x, design).label}`}
         style={{
           display: 'block',
           width: '100%',
@@ -168,7 +170,14 @@ export function FrontChart({ design, found, own, brush, onBrush, onOpen }: Props
   );
 }
 
-function AxisChoice({ label, value, onChange }: { label: string; value: ObjectiveId; onChange: (id: ObjectiveId) => void }) {
+interface AxisChoiceProps {
+  label: string;
+  design: Design;
+  value: ObjectiveId;
+  onChange: (id: ObjectiveId) => void;
+}
+
+function AxisChoice({ label, design, value, onChange }: AxisChoiceProps) {
   return (
     <Box component="label" sx={{ display: 'flex', alignItems: 'center', gap: 1 }}>
       {label}
@@ -179,7 +188,7 @@ function AxisChoice({ label, value, onChange }: { label: string; value: Objectiv
         inputProps={{ 'aria-label': `${label} axis` }}
         sx={[boxStyle as object, { width: 150 }]}
       >
-        {objectives.map((each) => (
+        {objectivesFor(design).map((each) => (
           <option key={each.id} value={each.id}>
             {each.label}
           </option>
@@ -210,8 +219,7 @@ function axisOf(
   units: UnitPreferences,
   [start, end]: readonly [number, number],
 ): Axis {
-  const { label, ...objective } = objectiveOf(id);
-  const kind = unitOf({ label, ...objective }, design);
+  const { label, unit: kind } = objectiveOf(id, design);
   const shown = (value: number) => inEntryUnit(value, kind, units);
   const values = [...found.map(({ objectives: each }) => shown(each[id])), ...(own ? [shown(own[id])] : [])];
   const scale = scaleFor(values, { count: start < end ? 8 : 5 });

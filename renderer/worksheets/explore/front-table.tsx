@@ -10,7 +10,7 @@ import { marks, objectives, type Design, type Found } from '../../../core';
 import { useUnits } from '../../parts/unit-preferences';
 import { format, type UnitPreferences } from '../../units';
 import { choiceWord } from '../../words';
-import { columnsThatDiffer, frameWord, nameOf, unitOf } from './machine-words';
+import { columnsThatDiffer, frameWord, nameOf, objectivesFor } from './machine-words';
 import { searchOf } from './search-entries';
 
 interface Props {
@@ -67,7 +67,7 @@ export function FrontTable({ design, found, onOpen }: Props) {
                 {column}
               </TableCell>
             ))}
-            {objectives.map(({ id, label, best }) => head(id, label, best === 'most'))}
+            {objectivesFor(design).map(({ id, label, best }) => head(id, label, best === 'most'))}
             <TableCell component="td" />
           </TableRow>
         </TableHead>
@@ -104,9 +104,9 @@ const Row = memo(function Row({ design, units, each, mark, differing, onOpen }: 
           {frameWord(column, candidate, units)}
         </TableCell>
       ))}
-      {objectives.map((objective) => (
+      {objectivesFor(design).map((objective) => (
         <TableCell key={objective.id} align="right" style={{ whiteSpace: 'nowrap' }}>
-          {format(values[objective.id], unitOf(objective, design), units, 3)}
+          {format(values[objective.id], objective.unit, units, 3)}
         </TableCell>
       ))}
       <TableCell>

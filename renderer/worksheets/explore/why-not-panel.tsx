@@ -1,12 +1,12 @@
 import Box from '@mui/material/Box';
 import Button from '@mui/material/Button';
 import { useState } from 'react';
-import { limitsOf, objectives, type Design, type WhyNot } from '../../../core';
+import { limitsOf, type Design, type WhyNot } from '../../../core';
 import { Section } from '../../parts/section';
 import { useUnits } from '../../parts/unit-preferences';
 import { useDesign } from '../../state/design';
 import { format, told, type UnitPreferences } from '../../units';
-import { nameOf, unitOf } from './machine-words';
+import { nameOf, objectiveOf, objectivesFor } from './machine-words';
 import { openMachine } from './open-machine';
 import { answerTo } from './threads';
 import { useWork } from './work';
@@ -58,8 +58,9 @@ function Verdict({ why, design, isSearched }: { why: WhyNot; design: Design; isS
           {told(fault, units)}
         </Box>
       ))}
-      {breaches.map(({ objective, value, limit }) => {
-        const shown = (v: number) => format(v, unitOf(objective, design), units, 3);
+      {breaches.map(({ objective: { id }, value, limit }) => {
+        const objective = objectiveOf(id, design);
+        const shown = (v: number) => format(v, objective.unit, units, 3);
         return (
           <Box component="li" key={objective.id} sx={{ color: 'error.main' }}>
             {objective.label}: {Number.isFinite(value) ? shown(value) : 'never'}, where{' '}
@@ -91,10 +92,10 @@ function Verdict({ why, design, isSearched }: { why: WhyNot; design: Design; isS
 
 /** Where the other is better, and by how much it stands there. */
 function gains({ objectives: own }: WhyNot, other: WhyNot['objectives'], design: Design, units: UnitPreferences): string {
-  return objectives
+  return objectivesFor(design)
     .filter(({ id, best }) => (best === 'least' ? other[id] < own[id] : other[id] > own[id]))
     .map((objective) => {
-      const shown = (v: number) => format(v, unitOf(objective, design), units, 3);
+      const shown = (v: number) => format(v, objective.unit, units, 3);
       return `${objective.label.toLowerCase()} ${shown(other[objective.id])} instead of ${shown(own[objective.id])}`;
     })
     .join(', ');
