@@ -12,8 +12,10 @@ export interface PreparedLimit {
   side: 'left' | 'right';
 }
 
-/** Share of the width that the label of an upright line takes, at most. */
+/** Share of the width that a label takes, at most. */
 const LABEL = 0.3;
+/** A level line's label may rather have a series that much nearer than an upright line across it. */
+const CROSSED = 0.3;
 
 /** Gives every line's label a place where nothing crosses it. */
 export function placed(
@@ -24,8 +26,9 @@ export function placed(
 ): PreparedLimit[] {
   const upright = limits.filter((l) => l.along === 'x');
   const share = (at: number) => (at - min) / (max - min);
-  /** How near a series comes to a level line's label, from one share of the width to another; a steep one may cross it between two points. */
+  /** How free a level line's label is from one share of the width to another: how near a series comes, and a steep one may cross it between two points. */
   const clearance = (at: number, from: number, to: number) =>
+    (upright.some((l) => within(share(l.at), from, to)) ? CROSSED : 1) *
     Math.min(
       ...series.flatMap(({ data }) =>
         data.map((v, i) => {

@@ -55,11 +55,24 @@ describe('prepared', () => {
     ]);
   });
 
-  it('labels a level line at the end where no series passes', () => {
-    const sideOf = (values: number[]) => prepared({ ...chart, series: [{ label: 'Coil', values }] }, metric).limits[0]?.side;
+  it('labels a level line at the end where no series passes, and no upright line if it can be', () => {
+    const sideOf = (values: number[], cutIn: number | null = null) =>
+      prepared(
+        {
+          ...chart,
+          series: [{ label: 'Coil', values }],
+          limits: [
+            { along: 'y', at: 110, label: 'limit' },
+            { along: 'x', at: cutIn, label: 'cut-in' },
+          ],
+        },
+        metric,
+      ).limits[0]?.side;
     expect(sideOf([20, 60, 105])).toBe('left');
     expect(sideOf([105, 60, 20])).toBe('right');
     expect(sideOf([20, 200, 160])).toBe('right');
+    expect(sideOf([20, 40, 60], 30)).toBe('right');
+    expect(sideOf([20, 60, 105], 30)).toBe('left');
   });
 
   it('has axes and lines even where there is nothing to draw', () => {
