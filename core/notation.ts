@@ -56,6 +56,8 @@ function single(word: string): Notation {
   const [, of, exponent] = /^(.+)\^(.+)$/.exec(word) ?? [];
   if (of) return { kind: 'raised', of: single(of), exponent: single(exponent) };
   if (/^[=+−·≈≤≥|,]$/.test(word)) return sign(word);
+  const [, left, between, right] = /^([^+−]+)([+−])(.+)$/.exec(word) ?? [];
+  if (left) return row(single(left), sign(between), single(right));
   return /^[0-9.]+$|^(?:sin|cos|tanh|sech|exp|d)$/.test(word) ? upright(word) : symbol(word);
 }
 
