@@ -26,10 +26,11 @@ export interface Caution extends Words {
   where: string;
 }
 
-/** Words with measured numbers among them, as in told`must be more than ${mm(0.04)}`. */
-export function told(strings: TemplateStringsArray, ...values: (string | number | Measured)[]): Words {
+/** Words with measured numbers, or other such words, among them, as in told`must be more than ${mm(0.04)}`. */
+export function told(strings: TemplateStringsArray, ...values: (string | number | Measured | Words)[]): Words {
   const parts = strings.flatMap((words, i) => {
     const value = values[i] ?? '';
+    if (typeof value === 'object' && 'message' in value) return [words, ...(value.parts ?? [value.message])];
     return [words, typeof value === 'number' ? String(value) : value];
   });
   const message = parts.map((part) => (typeof part === 'string' ? part : part.text)).join('');

@@ -3,7 +3,7 @@ import { solve } from '../chain/solve';
 import { createStageCache, type StageCache } from '../chain/stage-cache';
 import type { Design } from '../design/schema';
 import { gradeNamed } from '../magnets/grades';
-import { inMm, told, type Problem } from '../problem';
+import { inMm, told, type Problem, type Words } from '../problem';
 import { CABLE_SECTIONS, cableDrop } from '../rectifier/cable';
 import { mostTurns } from '../wire/fill';
 import { designOf } from './geometry';
@@ -24,6 +24,8 @@ const POLES = [8, 12, 16, 20, 24];
 const THICKNESS = [0.8, 1, 1.25];
 /** Discs over the wheel: larger ones stand in its wind. */
 const MOST_DISC = 0.25;
+/** Wheels are told to a tenth of a metre. */
+const WHEELS = 10;
 /** Winds in which charging may begin, with a wheel that until then runs free. [m/s] */
 const CUT_IN = [2, 2.5, 3, 3.5];
 const MOST_IN_HAND = 6;
@@ -49,9 +51,21 @@ export function firstDesign(inHand: InHand, blank: Design, onTried: (share: numb
   if (across > MOST_DISC * wheelDiameter)
     return no(
       'wheelDiameter',
-      told`Discs with these magnets are at least ${mm(across)} across, too much for this wheel. Take smaller magnets, or a wheel of ${mm(across / MOST_DISC)} or more.`,
+      told`Discs with these magnets are at least ${mm(across)} across, too much for this wheel. Take smaller magnets, or a wheel of ${metres(Math.ceil(WHEELS * leastWheel(shape)) / WHEELS)} or more.`,
     );
   const cache = createStageCache();
+  const found = bestOn(inHand, blank, cache, onTried);
+  if ('design' in found) return { ok: true, ...withCable(withPlates(found, cache), cache) };
+  if (!found.heat) return found;
+  const wheel = coolWheel(inHand, blank, cache);
+  if (wheel === undefined) return found;
+  return no('wheelDiameter', told`${tooHot(found.heat)} Take more or stronger magnets, or a wheel of ${metres(wheel)} or less.`);
+}
+
+/** The machine with the most energy in a year of those that stay cool; or why there is none. */
+function bestOn(inHand: InHand, blank: Design, cache: StageCache, onTried: (share: number) => void = () => undefined): Solved | Refusal {
+  const { wheelDiameter } = inHand;
+  const { shape, count } = inHand.magnets;
   const base = designWith(blank, inHand);
   let best: Solved | undefined;
   let refusal: Refusal | undefined;
@@ -64,12 +78,25 @@ export function firstDesign(inHand: InHand, blank: Design, onTried: (share: numb
       else if (!best || found.results.year.energy > best.results.year.energy) best = found;
     onTried((i + 1) / frames.length);
   }
-  if (!best) return refusal ?? no('wire', told`Nothing can be wound of this wire.`);
-  return { ok: true, ...withCable(withPlates(best, cache), cache) };
+  return best ?? refusal ?? no('wire', told`Nothing can be wound of this wire.`);
+}
+
+/** The largest wheel, to a tenth of a metre, whose machine stays cool where the one in hand makes every machine too hot; undefined if none does. [m] */
+function coolWheel(inHand: InHand, blank: Design, cache: StageCache): number | undefined {
+  let [low, high] = [Math.ceil(WHEELS * leastWheel(inHand.magnets.shape)) - 1, Math.ceil(WHEELS * inHand.wheelDiameter)];
+  let wheel: number | undefined;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    const found = bestOn({ ...inHand, wheelDiameter: middle / WHEELS }, blank, cache);
+    if ('problem' in found && found.heat) high = middle;
+    else low = middle;
+    if ('design' in found) wheel = middle / WHEELS;
+  }
+  return wheel;
 }
 
 /** Refused machines: that which comes nearest to staying cool tells most. Others have no temperature. */
-const coolness = ({ temperature = Infinity }: Refusal) => -temperature;
+const coolness = ({ heat }: Refusal) => -(heat?.temperature ?? Infinity);
 
 /** A frame to wind: so many magnets on a disc, so thick the copper, and how the turns are put on. */
 interface ToWind {
@@ -115,11 +142,8 @@ function wound({ machine, room }: ToWind, turns: number, mass: number, cache: St
   const { wireMass } = coils;
   if (wireMass <= mass) {
     if (rated.coilTemperature <= rated.limitTemperature) return found;
-    const refusal = no(
-      'magnets.count',
-      told`The coils would reach ${celsius(rated.coilTemperature)} at rated wind, more than the ${celsius(rated.limitTemperature)} they stand. Take more or stronger magnets, or a smaller wheel.`,
-    );
-    return { ...refusal, temperature: rated.coilTemperature };
+    const heat = { temperature: rated.coilTemperature, limit: rated.limitTemperature };
+    return { ...no('magnets.count', told`${tooHot(heat)} Take more or stronger magnets.`), heat };
   }
   return no('wire.mass', told`${kg(wireMass)} of this wire are needed, ${kg(mass)} are in hand. Take thinner wire, or more of it.`);
 }
@@ -180,8 +204,19 @@ function withCable(start: Solved, cache: StageCache): Solved {
 
 const solved = (design: Design, cache: StageCache): Solved => ({ design, results: solve(design, cache) });
 
-type Refusal = Extract<FirstDesign, { ok: false }> & { temperature?: number };
-const no = (where: string, words: ReturnType<typeof told>): Refusal => ({ ok: false, problem: { where, ...words } });
+type Refusal = Extract<FirstDesign, { ok: false }> & { heat?: Heat };
+
+/** Of coils that get hotter than they stand, at rated wind. [°C] */
+interface Heat {
+  temperature: number;
+  limit: number;
+}
+
+const tooHot = ({ temperature, limit }: Heat): Words =>
+  told`The coils would reach ${celsius(temperature)} at rated wind, more than the ${celsius(limit)} they stand.`;
+const leastWheel = (shape: InHand['magnets']['shape']) => discDiameter(shape, POLES[0]) / MOST_DISC;
+const no = (where: string, words: Words): Refusal => ({ ok: false, problem: { where, ...words } });
 const mm = (metres: number) => inMm(metres, String(Number((1000 * metres).toPrecision(3))));
+const metres = (value: number) => ({ value, unit: 'longLength' as const, text: `${Number(value.toPrecision(3))} m` });
 const celsius = (value: number) => ({ value, unit: 'temperature' as const, text: `${value.toFixed(0)} °C` });
 const kg = (mass: number) => `${mass.toFixed(1)} kg`;

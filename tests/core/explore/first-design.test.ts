@@ -75,11 +75,22 @@ test('what cannot be built is said with what would help', () => {
   const { magnets, wire } = inHand();
   expect(because({ magnets: { ...magnets, count: 10 } })).toBe('magnets.count: Two discs take at least 16 magnets; 10 are in hand.');
   expect(because({ magnets: { ...magnets, grade: 'N999' } })).toMatch(/^magnets\.grade: /);
-  expect(because({ wheelDiameter: 0.5 })).toMatch(/^wheelDiameter: .*a wheel of \d+ mm or more/);
+  // Eight of 30 mm on half a circle: 77 mm to their middle, so 2 √((77 + 23)² + 15²) = 202 mm across, a quarter of 0.81 m.
+  expect(because({ wheelDiameter: 0.5 })).toMatch(/^wheelDiameter: .*202 mm across.*a wheel of 0\.9 m or more/);
   expect(because({ wire: { ...wire, mass: 0.2 } })).toMatch(/^wire\.mass: \d\.\d kg of this wire are needed, 0\.2 kg/);
-  const tiny = { kind: 'cylinder' as const, diameter: 0.02, axial: 0.005 };
-  expect(because({ magnets: { ...magnets, shape: tiny }, wire: { ...gauge(0.5), mass: 5 } })).toMatch(
-    /^magnets\.count: The coils would reach \d+ °C/,
-  );
   expect(because({ wire: { ...gauge(5), mass: 50 } })).toMatch(/^wire\.conductorDiameter: \d+ turns .* take thinner wire/i);
+});
+
+test('where coils get too hot the largest wheel is told that keeps them cool', () => {
+  const shape = { kind: 'cylinder' as const, diameter: 0.02, axial: 0.005 };
+  const withWheel = (wheelDiameter: number) =>
+    firstDesign(inHand({ wheelDiameter, magnets: { shape, grade: 'N42', count: 24 }, wire: { ...gauge(0.5), mass: 5 } }), blankDesign());
+  const hot = withWheel(2);
+  if (hot.ok) throw new Error('it stays cool');
+  const { where, message } = hot.problem;
+  expect(where).toBe('wheelDiameter');
+  expect(message).toMatch(/^The coils would reach \d+ °C at rated wind, more than the 110 °C they stand\. Take more or stronger magnets/);
+  const wheel = Number(/, or a wheel of (.*) m or less\.$/.exec(message)?.[1]);
+  expect(withWheel(wheel).ok).toBe(true);
+  expect(withWheel(wheel + 0.1).ok).toBe(false);
 });
