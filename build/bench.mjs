@@ -8,7 +8,10 @@ import { cpus } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'vite';
-import { root } from './fresh.mjs';
+import { makeFresh, root } from './fresh.mjs';
+
+// The search on threads runs on the built command line's.
+if (!makeFresh(['cli'], { quiet: true })) process.exit(1);
 
 process.env.NODE_ENV = 'production';
 const warmUpMs = 400;

@@ -10,7 +10,7 @@ const outputs = {
   renderer: ['renderer/index.html'],
   window: ['window/main.cjs', 'window/preload.cjs'],
   served: ['served/server.cjs'],
-  cli: ['cli/main.cjs'],
+  cli: ['cli/main.cjs', 'cli/thread.cjs'],
 };
 const sources = {
   renderer: ['renderer', 'core', 'assets', 'electron/contract.ts'],

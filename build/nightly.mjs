@@ -4,7 +4,9 @@
 import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { root } from './fresh.mjs';
+import { makeFresh, root } from './fresh.mjs';
+
+if (!makeFresh(['renderer', 'window', 'served', 'cli'])) process.exit(1);
 
 const tests = readdirSync(path.join(root, 'tests'), { recursive: true })
   .map((name) => path.posix.join('tests', name.split(path.sep).join('/')))
