@@ -109,8 +109,9 @@ const mixed: Mix<Response, Response> = (responses, weights) => {
   const [first] = responses;
   const point: CurvePoint = { ...first.point };
   for (const key of Object.keys(point) as (keyof CurvePoint)[]) {
-    point[key] = 0;
-    for (let i = 0; i < responses.length; i++) point[key] += weights[i] * responses[i].point[key];
+    let sum = 0;
+    for (let i = 0; i < responses.length; i++) sum += weights[i] * responses[i].point[key];
+    point[key] = sum;
   }
   const start = first.start.map(() => 0);
   const settling = { temperature: 0, slope: 0 };

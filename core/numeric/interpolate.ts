@@ -83,14 +83,24 @@ export function clusteredNodes(count: number, from: number, to: number, places: 
  * Checked   tests/core/numeric/interpolate.test.ts
  */
 export function barycentricWeights(nodes: readonly number[]): number[] {
-  const span = Math.max(...nodes) - Math.min(...nodes) || 1;
-  const weights = nodes.map((x, i) => {
+  const count = nodes.length;
+  let least = Infinity;
+  let most = -Infinity;
+  for (let i = 0; i < count; i++) {
+    least = Math.min(least, nodes[i]);
+    most = Math.max(most, nodes[i]);
+  }
+  const scale = 4 / (most - least || 1);
+  const weights = new Array<number>(count);
+  let greatest = 0;
+  for (let i = 0; i < count; i++) {
     let product = 1;
-    for (let j = 0; j < nodes.length; j++) if (j !== i) product *= ((x - nodes[j]) / span) * 4;
-    return 1 / product;
-  });
-  const greatest = Math.max(...weights.map(Math.abs));
-  return weights.map((w) => w / greatest);
+    for (let j = 0; j < count; j++) if (j !== i) product *= (nodes[i] - nodes[j]) * scale;
+    weights[i] = 1 / product;
+    greatest = Math.max(greatest, Math.abs(weights[i]));
+  }
+  for (let i = 0; i < count; i++) weights[i] /= greatest;
+  return weights;
 }
 
 /**

@@ -8,11 +8,14 @@ export type Matrix = number[][];
  * @param m  M. [any]
  * @returns  λ, and the vectors as columns of V, with Vᵀ M V = 1. [A over M]
  *
- * Source    Cholesky reduction to a standard problem, then cyclic Jacobi rotations: Golub & Van Loan, Matrix Computations, §8.5, §8.7.
+ * Source    Cholesky reduction to a standard problem, then cyclic Jacobi rotations: Golub & Van Loan, Matrix Computations, §8.5, §8.7; for up to two by
+ *           two, which is what curves ask for by the thousand, the same written out.
  * Checked   tests/core/numeric/symmetric.test.ts
  */
 export function generalizedEigen(a: Matrix, m: Matrix): { values: number[]; vectors: Matrix } {
   const n = a.length;
+  if (n === 1) return ofOne(a[0][0], m[0][0]);
+  if (n === 2) return ofTwo(a, m);
   const l = cholesky(m);
   // C = L⁻¹ A L⁻ᵀ
   const half = solvedLower(l, a);
@@ -28,6 +31,35 @@ export function generalizedEigen(a: Matrix, m: Matrix): { values: number[]; vect
   return { values: c.map((row, i) => row[i]), vectors };
 }
 
+function ofOne(a: number, m: number): { values: number[]; vectors: Matrix } {
+  return { values: [a / m], vectors: [[1 / root(m)]] };
+}
+
+function ofTwo([[a, b], [, d]]: Matrix, [[p], [q, r]]: Matrix): { values: number[]; vectors: Matrix } {
+  const l1 = root(p);
+  const below = q / l1;
+  const l2 = root(r - below * below);
+  const c1 = a / p;
+  const cross = (b / l1 - below * c1) / l2;
+  const c2 = ((d - below * (b / l1)) / l2 - below * cross) / l2;
+  const theta = (c2 - c1) / (2 * cross);
+  const tangent = cross === 0 ? 0 : Math.sign(theta || 1) / (Math.abs(theta) + Math.sqrt(1 + theta * theta));
+  const cosine = 1 / Math.sqrt(1 + tangent * tangent);
+  const sine = tangent * cosine;
+  return {
+    values: [c1 - tangent * cross, c2 + tangent * cross],
+    vectors: [
+      [(cosine + (below * sine) / l2) / l1, (sine - (below * cosine) / l2) / l1],
+      [-sine / l2, cosine / l2],
+    ],
+  };
+}
+
+function root(square: number): number {
+  if (!(square > 0)) throw new RangeError('the matrix must be positive definite');
+  return Math.sqrt(square);
+}
+
 const transposed = (a: Matrix): Matrix => a[0].map((_, j) => a.map((row) => row[j]));
 
 function cholesky(m: Matrix): Matrix {
@@ -37,8 +69,7 @@ function cholesky(m: Matrix): Matrix {
     for (let i = j; i < n; i++) {
       let sum = m[i][j];
       for (let k = 0; k < j; k++) sum -= l[i][k] * l[j][k];
-      if (i === j && !(sum > 0)) throw new RangeError('the matrix must be positive definite');
-      l[i][j] = i === j ? Math.sqrt(sum) : sum / l[j][j];
+      l[i][j] = i === j ? root(sum) : sum / l[j][j];
     }
   return l;
 }

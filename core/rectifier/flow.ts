@@ -1,4 +1,5 @@
 import type { Matrix } from '../numeric/symmetric';
+import { keyOf } from './ends';
 import { FAILED, firstFailure, type Level } from './events';
 import { harmonicsAt } from './harmonics';
 import { modeUnder, type Mode } from './mode';
@@ -58,9 +59,9 @@ const MOST_EVENTS = 400;
  * Checked   tests/laws/rectifier.test.ts
  */
 export function flowOf(topology: Topology, drive: Drive, rooms: Mode[] = []) {
-  const modes = new Map<string, Mode>();
+  const modes = new Map<number, Mode>();
   const modeFor = (signs: readonly number[]) => {
-    const key = signs.join();
+    const key = keyOf(signs);
     let found = modes.get(key);
     if (!found) modes.set(key, (found = rooms[modes.size] = modeUnder(topology.space(signs), drive, rooms[modes.size])));
     return found;

@@ -1,4 +1,4 @@
-import { NOTHING, type Ends } from './ends';
+import { keyOf, NOTHING, type Ends } from './ends';
 import type { Bridge, DcSide, Source } from './steady-state';
 import type { Topology } from './topology';
 import { addOuter, diagonal, difference, dot, scaled, unit, zeros } from '../numeric/vectors';
@@ -22,12 +22,12 @@ interface GuardPattern {
   next: number[];
 }
 
-const knownPatterns = new WeakMap<Ends, Map<string, Pattern>>();
+const knownPatterns = new WeakMap<Ends, Map<number, Pattern>>();
 
 function patternOf(ends: Ends, mode: readonly number[]): Pattern {
-  const known = knownPatterns.get(ends) ?? new Map<string, Pattern>();
+  const known = knownPatterns.get(ends) ?? new Map<number, Pattern>();
   knownPatterns.set(ends, known);
-  const key = mode.join();
+  const key = keyOf(mode);
   let found = known.get(key);
   if (!found) known.set(key, (found = newPattern(ends, mode)));
   return found;
@@ -90,12 +90,13 @@ export function parallelPaths(source: Source, bridge: Bridge, dc: DcSide, ends: 
     lines: ends.lines,
     diodes: { threshold: threshold / ends.share, slope, dcSlope: 0 },
     modeOf: (currents) => {
-      const u = ends.rows.map((row) => dot(row, currents));
-      const least = NOTHING * Math.max(...Array.from(currents, Math.abs), 1e-12);
-      return tidied(
-        ends,
-        u.map((x) => (Math.abs(x) > least ? Math.sign(x) : 0)),
-      );
+      let most = 1e-12;
+      for (let i = 0; i < m; i++) most = Math.max(most, Math.abs(currents[i]));
+      const signs = ends.rows.map((row) => {
+        const x = dot(row, currents);
+        return Math.abs(x) > NOTHING * most ? Math.sign(x) : 0;
+      });
+      return tidied(ends, signs);
     },
     space: (mode) => {
       const pattern = patternOf(ends, mode);

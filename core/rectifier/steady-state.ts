@@ -88,8 +88,9 @@ export function steadyState(source: Source, bridge: Bridge, dc: DcSide, shaftSpe
       ...{ dcAmps: 0, dcAmpsRms: 0, phaseAmps: nothing, lineAmps: topology.elements.map(() => 0), start: nothing },
       ...{ copperLoss: 0, lineLoss: 0, diodeLoss: 0, dcWatts: 0, emfWatts: 0 },
     };
-  const { waves, symmetry } = preparedOf(source);
-  const drive = driveOf(source, waves, shaftSpeed);
+  const prepared = preparedOf(source);
+  const { symmetry } = prepared;
+  const drive = driveOf(source, prepared, shaftSpeed);
   const flow = flowOf(topology, drive, rooms);
   const { start, passage } = periodicPassage(
     (currents) => flow(currents, FROM, FROM + symmetry.span),
@@ -155,14 +156,16 @@ const HEARD = 1e-4;
 interface Prepared {
   waves: Waves;
   symmetry: PeriodSymmetry;
+  /** No combination of currents meets less inductance than this: Gershgorin. [H] */
+  sureInductance: number;
   for: Pick<Source, 'connection' | 'inductance'>;
 }
 
 /** Kept as long as the EMFs they were worked out from: a curve asks for the same machine a hundred times. */
-const prepared = new WeakMap<readonly PhaseEmf[], Prepared>();
+const allPrepared = new WeakMap<readonly PhaseEmf[], Prepared>();
 
 function preparedOf({ orders, phaseEmf, connection, inductance }: Source): Prepared {
-  const kept = prepared.get(phaseEmf);
+  const kept = allPrepared.get(phaseEmf);
   if (kept?.for.connection === connection && kept.for.inductance === inductance) return kept;
   const strength = orders.map((_, h) => Math.max(...phaseEmf.map(({ cos, sin }) => Math.hypot(cos[h], sin[h]))));
   const heard = orders.map((_, h) => h).filter((h) => strength[h] > HEARD * Math.max(...strength));
@@ -171,20 +174,23 @@ function preparedOf({ orders, phaseEmf, connection, inductance }: Source): Prepa
     cos: phaseEmf.map(({ cos }) => heard.map((h) => cos[h])),
     sin: phaseEmf.map(({ sin }) => heard.map((h) => sin[h])),
   };
-  const made: Prepared = { waves, symmetry: periodSymmetry(waves, inductance, connection), for: { connection, inductance } };
-  prepared.set(phaseEmf, made);
+  const made: Prepared = {
+    waves,
+    symmetry: periodSymmetry(waves, inductance, connection),
+    sureInductance: Math.min(...inductance.map((row, i) => row.reduce((left, l, j) => (i === j ? left : left - Math.abs(l)), row[i]))),
+    for: { connection, inductance },
+  };
+  allPrepared.set(phaseEmf, made);
   return made;
 }
 
-function driveOf({ polePairs, inductance, resistance }: Source, waves: Waves, speed: number): Drive {
+function driveOf({ polePairs, inductance, resistance }: Source, { waves, sureInductance }: Prepared, speed: number): Drive {
   const omega = polePairs * speed;
   const least = (LEAST_INDUCTANCE * resistance) / omega;
-  // Gershgorin: no combination of currents meets less inductance than this.
-  const sure = Math.min(...inductance.map((row, i) => row.reduce((left, l, j) => (i === j ? left : left - Math.abs(l)), row[i])));
   return {
     ...waves,
     speed,
     omega,
-    inductance: sure < least ? inductance.map((row, i) => row.map((l, j) => (i === j ? l + least : l))) : inductance,
+    inductance: sureInductance < least ? inductance.map((row, i) => row.map((l, j) => (i === j ? l + least : l))) : inductance,
   };
 }
