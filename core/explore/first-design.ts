@@ -28,6 +28,8 @@ const MOST_DISC = 0.25;
 const WHEELS = 10;
 /** Winds in which charging may begin, with a wheel that until then runs free. [m/s] */
 const CUT_IN = [2, 2.5, 3, 3.5];
+/** The latest wind, where no more turns go in. [m/s] */
+const LATEST_CUT_IN = 4.5;
 const MOST_IN_HAND = 6;
 /** Field in the steel from which the gap begins to lose. [T] */
 const MOST_PLATE = 1.6;
@@ -120,21 +122,28 @@ function woundOn(base: Design, inHand: InHand, poles: number, thickness: number,
     ];
   const most = solved(machine(room(1), 1), cache);
   const { wind } = most.results.cutIn;
+  if (wind === null)
+    return [
+      no(
+        'battery.inSeries',
+        told`The machine does not reach the volts of this battery. Take fewer batteries in series, or a larger wheel.`,
+      ),
+    ];
   // The wheel turns as fast as the wind blows, and volts go as speed and turns: so the turns go as one over the wind to begin in.
-  if (wind !== null)
-    return CUT_IN.map((wanted) => wound({ machine, room }, Math.max(1, Math.round((room(1) * wind) / wanted)), wire.mass, cache));
-  return [
-    no('battery.inSeries', told`The machine does not reach the volts of this battery. Take fewer batteries in series, or a larger wheel.`),
-  ];
+  const turnsFor = (wanted: number) => Math.max(1, Math.round((room(1) * wind) / wanted));
+  if (turnsFor(LATEST_CUT_IN) > room(1))
+    return [
+      no(
+        'wire.conductorDiameter',
+        told`${turnsFor(LATEST_CUT_IN)} turns of this wire are needed in a coil, and ${room(1)} go in. Take thinner wire, or fewer batteries in series.`,
+      ),
+    ];
+  const thatGoIn = CUT_IN.map(turnsFor).filter((turns) => turns <= room(1));
+  return (thatGoIn.length ? thatGoIn : [room(1)]).map((turns) => wound({ machine, room }, turns, wire.mass, cache));
 }
 
 /** So many turns, of as many wires in hand as go in and as there is wire for. */
 function wound({ machine, room }: ToWind, turns: number, mass: number, cache: StageCache): Solved | Refusal {
-  if (turns > room(1))
-    return no(
-      'wire.conductorDiameter',
-      told`${turns} turns of this wire are needed in a coil, and ${room(1)} go in. Take thinner wire, or fewer batteries in series.`,
-    );
   let strands = Math.min(MOST_IN_HAND, Math.floor(room(1) / turns));
   let found = solved(machine(turns, strands), cache);
   while (strands > 1 && (found.results.coils.wireMass > mass || room(strands) < turns)) found = solved(machine(turns, --strands), cache);

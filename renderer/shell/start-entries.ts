@@ -35,6 +35,9 @@ export const magnetShapes: Record<InHand['magnets']['shape']['kind'], InHand['ma
 /** The path whose answer is a row of the wire table. */
 export const WIRE_SIZE = 'wire.size';
 
+/** The path of the question that a problem is about: a row of the wire table answers for both diameters. */
+export const questionAt = (where: string): string => (/^wire\.\w+Diameter$/.test(where) ? WIRE_SIZE : where);
+
 export const gaugesOf = (sizes: 'metric' | 'awg') => (sizes === 'awg' ? awgGauges : metricGauges.filter(({ grade }) => grade === 2));
 
 /** What is asked, in the order of the power's way. */

@@ -17,7 +17,7 @@ import { loadDesign } from '../state/design';
 import { workOutFirst } from '../state/first-design';
 import { setView } from '../state/view';
 import { told } from '../units';
-import { firstAnswers, gaugesOf, magnetShapes, questionsOf, WIRE_SIZE, type Question } from './start-entries';
+import { firstAnswers, gaugesOf, magnetShapes, questionAt, questionsOf, WIRE_SIZE, type Question } from './start-entries';
 
 const close = () => setView({ dialog: null });
 
@@ -54,7 +54,8 @@ export function Start() {
     setShare(null);
   };
   const groups = questionsOf(inHand.magnets.shape, units.wire);
-  const isAsked = groups.some(({ questions }) => questions.some(({ path }) => path === problem?.where));
+  const about = problem && questionAt(problem.where);
+  const isAsked = groups.some(({ questions }) => questions.some(({ path }) => path === about));
   const faulty = Object.values(faults).some((message) => message !== null);
   return (
     <Dialog open onClose={close} maxWidth="md" fullWidth aria-labelledby="start-title">
@@ -79,7 +80,7 @@ export function Start() {
                   question={question}
                   value={question.path === WIRE_SIZE ? gaugeOf(inHand, units.wire) : valueAt(inHand, question.path)}
                   fault={faults[question.path] ?? undefined}
-                  problem={problem?.where === question.path ? told(problem, units) : undefined}
+                  problem={problem && about === question.path ? told(problem, units) : undefined}
                   onAnswer={(value) => answer(question.path, value)}
                   onFault={(message) => setFaults((now) => ({ ...now, [question.path]: message }))}
                 />

@@ -168,3 +168,28 @@ test('a section that may be left out is added and taken out where it belongs, an
     expect(await box.isChecked()).toBe(false);
   }
 });
+
+test('a first design that cannot be is refused beside the answer it comes from, and what helps does help', async () => {
+  await app.page.getByRole('button', { name: 'File' }).click();
+  await app.page.getByRole('menuitem', { name: 'New from what you have' }).click();
+  const dialog = app.page.getByRole('dialog', { name: 'What have you got?' });
+  const refused = (question: string) => dialog.getByLabel(question).and(app.page.locator('[aria-invalid="true"]')).waitFor();
+  const workOut = () => dialog.getByRole('button', { name: 'Work out a first design' }).click();
+  await dialog.getByRole('textbox', { name: 'Length along the radius' }).fill('40');
+  await dialog.getByRole('textbox', { name: 'Width round the disc' }).fill('20');
+  await dialog.getByLabel('Wire size').selectOption({ label: '2.5 mm, grade 2' });
+  await workOut();
+  await refused('Wire size');
+  await dialog.getByText(/turns of this wire are needed in a coil, and \d+ go in/).waitFor();
+  await dialog.getByLabel('Wire size').selectOption({ label: '1.4 mm, grade 2' });
+  await workOut();
+  await refused('Wheel diameter');
+  const told = await dialog.getByText(/^The coils would reach/).innerText();
+  const wheel = /or a wheel of ([\d.]+) m or less/.exec(told)?.[1];
+  await dialog.getByRole('textbox', { name: 'Wheel diameter' }).fill(String(wheel));
+  await workOut();
+  await dialog.waitFor({ state: 'detached' });
+  await settled();
+  expect(await entry('Title of the design').inputValue()).toBe(`First design, ${wheel} m wheel, 24 V`);
+  expect(app.complaints).toEqual([]);
+});

@@ -1,6 +1,7 @@
 import { expect, test, vi } from 'vitest';
 import { firstDesign } from '../../../core/explore/first-design';
 import type { InHand } from '../../../core/explore/in-hand';
+import { mostTurns } from '../../../core/wire/fill';
 import { metricGauges } from '../../../core/wire/gauges';
 import { blankDesign, parseDesign, serializeDesign } from '../../../core/index';
 
@@ -79,6 +80,19 @@ test('what cannot be built is said with what would help', () => {
   expect(because({ wheelDiameter: 0.5 })).toMatch(/^wheelDiameter: .*202 mm across.*a wheel of 0\.9 m or more/);
   expect(because({ wire: { ...wire, mass: 0.2 } })).toMatch(/^wire\.mass: \d\.\d kg of this wire are needed, 0\.2 kg/);
   expect(because({ wire: { ...gauge(5), mass: 50 } })).toMatch(/^wire\.conductorDiameter: \d+ turns .* take thinner wire/i);
+});
+
+test('thick wire takes as many turns as go in, where a somewhat later wind still charges', () => {
+  const shape = { kind: 'block' as const, radial: 0.04, tangential: 0.02, axial: 0.0095 };
+  const found = firstDesign(
+    inHand({ wheelDiameter: 1.4, magnets: { shape, grade: 'N42', count: 24 }, wire: { ...gauge(1.6), mass: 5 } }),
+    blankDesign(),
+  );
+  if (!found.ok) throw new Error(found.problem.message);
+  const { wire, turns, thickness, layout } = found.design.winding;
+  expect(turns).toBe(mostTurns(1, wire.overallDiameter, layout.legWidth, thickness));
+  expect(found.results.cutIn.wind).toBeGreaterThan(3.5);
+  expect(found.results.cutIn.wind).toBeLessThan(4.5);
 });
 
 test('where coils get too hot the largest wheel is told that keeps them cool', () => {
