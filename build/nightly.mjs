@@ -6,6 +6,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { makeFresh, root } from './fresh.mjs';
 
+// Some of them drive what is built.
 if (!makeFresh(['renderer', 'window', 'served', 'cli'])) process.exit(1);
 
 const tests = readdirSync(path.join(root, 'tests'), { recursive: true })

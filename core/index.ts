@@ -64,7 +64,7 @@ export type { Found } from './explore/evaluate';
 export type { Answer as InverseAnswer } from './explore/inverse';
 export { breaches, marks } from './explore/limits';
 export type { Limits, Weights } from './explore/limits';
-export { objectives, objectivesOf } from './explore/objectives';
+export { isPriced, objectivesFor, objectivesOf, priceOf, reelOf } from './explore/objectives';
 export type { Objective, ObjectiveId, Objectives } from './explore/objectives';
 export { limitsOf, noStanding, takeIn } from './explore/search';
 export type { Standing } from './explore/search';

@@ -25,7 +25,7 @@ const THICKNESS = [0.8, 1, 1.25];
 /** Discs over the wheel: larger ones stand in its wind. */
 const MOST_DISC = 0.25;
 /** Wheels are told to a tenth of a metre. */
-const WHEELS = 10;
+const WHEELS_A_METRE = 10;
 /** Winds in which charging may begin, with a wheel that until then runs free. [m/s] */
 const CUT_IN = [2, 2.5, 3, 3.5];
 /** The latest wind, where no more turns go in. [m/s] */
@@ -53,7 +53,7 @@ export function firstDesign(inHand: InHand, blank: Design, onTried: (share: numb
   if (across > MOST_DISC * wheelDiameter)
     return no(
       'wheelDiameter',
-      told`Discs with these magnets are at least ${mm(across)} across, too much for this wheel. Take smaller magnets, or a wheel of ${metres(Math.ceil(WHEELS * leastWheel(shape)) / WHEELS)} or more.`,
+      told`Discs with these magnets are at least ${mm(across)} across, too much for this wheel. Take smaller magnets, or a wheel of ${metres(Math.ceil(WHEELS_A_METRE * leastWheel(shape)) / WHEELS_A_METRE)} or more.`,
     );
   const cache = createStageCache();
   const found = bestOn(inHand, blank, cache, onTried);
@@ -83,16 +83,19 @@ function bestOn(inHand: InHand, blank: Design, cache: StageCache, onTried: (shar
   return best ?? refusal ?? no('wire', told`Nothing can be wound of this wire.`);
 }
 
-/** The largest wheel, to a tenth of a metre, whose machine stays cool where the one in hand makes every machine too hot; undefined if none does. [m] */
+/**
+ * The largest wheel, to a tenth of a metre, whose machine stays cool where the one in hand makes every machine too hot; undefined if none does. [m]
+ * Found by halving: a smaller wheel is taken to heat the coils less.
+ */
 function coolWheel(inHand: InHand, blank: Design, cache: StageCache): number | undefined {
-  let [low, high] = [Math.ceil(WHEELS * leastWheel(inHand.magnets.shape)) - 1, Math.ceil(WHEELS * inHand.wheelDiameter)];
+  let [low, high] = [Math.ceil(WHEELS_A_METRE * leastWheel(inHand.magnets.shape)) - 1, Math.ceil(WHEELS_A_METRE * inHand.wheelDiameter)];
   let wheel: number | undefined;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    const found = bestOn({ ...inHand, wheelDiameter: middle / WHEELS }, blank, cache);
+    const found = bestOn({ ...inHand, wheelDiameter: middle / WHEELS_A_METRE }, blank, cache);
     if ('problem' in found && found.heat) high = middle;
     else low = middle;
-    if ('design' in found) wheel = middle / WHEELS;
+    if ('design' in found) wheel = middle / WHEELS_A_METRE;
   }
   return wheel;
 }

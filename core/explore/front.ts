@@ -41,7 +41,7 @@ export function createFront<T>(): Front<T> {
   }
 }
 
-/** Whether `a` is nowhere worse than `b` and somewhere better. */
+/** Whether `a` is nowhere worse than `b` and somewhere better; where a number is not known neither is. */
 export function beats(a: readonly number[], b: readonly number[]): boolean {
   let better = false;
   for (let k = 0; k < a.length; k++) {

@@ -11,14 +11,14 @@ export interface Breach {
   limit: number;
 }
 
-/** The limits a machine breaks, in the objectives' order. */
+/** The limits a machine breaks, in the objectives' order; what is not known breaks none. */
 export function breaches(values: Objectives, limits: Limits): Breach[] {
   return objectives.flatMap((objective) => {
     const { id, best } = objective;
     const limit = limits[id];
     if (limit === undefined) return [];
-    const within = best === 'least' ? values[id] <= limit : values[id] >= limit;
-    return within ? [] : [{ objective, value: values[id], limit }];
+    const breaks = best === 'least' ? values[id] > limit : values[id] < limit;
+    return breaks ? [{ objective, value: values[id], limit }] : [];
   });
 }
 

@@ -1,5 +1,6 @@
 import type { ControllerVerdict } from '../controller/stage';
 import type { Results } from '../chain/results';
+import type { Design } from '../design/schema';
 import type { Reel } from '../design/shelf';
 import type { UnitKind } from '../quantities';
 
@@ -13,7 +14,7 @@ export interface Objectives {
   temperatureMargin: number;
   /** Least room to a number of the controller's data sheet, as a share of it; 1 where there is no controller. [-] */
   controllerMargin: number;
-  /** Mass of the wire, or its price where the reel has one. [kg or money] */
+  /** Mass of the wire, or its price where prices are what counts: NaN for wire that no reel holds. [kg or money] */
   cost: number;
 }
 
@@ -49,6 +50,13 @@ export const objectives: readonly Objective[] = [
   { id: 'cost', label: 'Wire', unit: 'mass', best: 'least', meaning: 'Mass of the wire, or its price where every reel has one' },
 ];
 
+/** Prices are what counts only where every reel has one; else masses are compared. */
+export const isPriced = (shelf: readonly Reel[]): boolean => shelf.length > 0 && shelf.every(({ price }) => price !== undefined);
+
+/** The registry in the words of a shelf: by price or by mass. */
+export const objectivesFor = (shelf: readonly Reel[]): readonly Objective[] =>
+  isPriced(shelf) ? objectives.map((each) => (each.id === 'cost' ? { ...each, label: 'Price of wire', unit: 'price' } : each)) : objectives;
+
 /** The objectives of a solved machine. `price`: per kg of its wire, where prices are what counts. */
 export function objectivesOf({ cutIn, year, rated, controller, coils }: Results, price?: number): Objectives {
   return {
@@ -60,10 +68,16 @@ export function objectivesOf({ cutIn, year, rated, controller, coils }: Results,
   };
 }
 
-/** Price per kg that counts for a reel: only where every reel has one, else masses are compared. */
-export function priceOf(reel: Reel, shelf: readonly Reel[]): number | undefined {
-  return shelf.length > 0 && shelf.every(({ price }) => price !== undefined) ? reel.price : undefined;
-}
+/** Price per kg of a reel where prices are what counts; NaN, which nothing is weighed by, for wire that no reel holds. */
+export const priceOf = (reel: Reel | undefined, shelf: readonly Reel[]): number | undefined =>
+  isPriced(shelf) ? (reel?.price ?? NaN) : undefined;
+
+/** Diameters nearer than this are the same wire. [m] */
+const SAME_WIRE = 1e-6;
+
+/** The reel on a shelf that a design's wire is of. */
+export const reelOf = ({ winding: { wire } }: Pick<Design, 'winding'>, shelf: readonly Reel[]): Reel | undefined =>
+  shelf.find(({ metal, conductorDiameter }) => metal === wire.metal && Math.abs(conductorDiameter - wire.conductorDiameter) < SAME_WIRE);
 
 /** Room to one limit as a share of it, negative past it. */
 function roomOf({ verdict, value, limit }: ControllerVerdict): number {

@@ -9,7 +9,7 @@ import { frameFaults } from './bounds';
 import type { Found } from './evaluate';
 import { beats } from './front';
 import { breaches, type Breach, type Limits } from './limits';
-import { objectivesOf, priceOf, vectorOf, type Objectives } from './objectives';
+import { objectivesOf, priceOf, reelOf, vectorOf, type Objectives } from './objectives';
 
 /** Why a machine somebody wishes for is not among those the search found. */
 export interface WhyNot {
@@ -21,15 +21,12 @@ export interface WhyNot {
   beatenBy: Found[];
 }
 
-/** Diameters nearer than this are the same wire. [m] */
-const SAME_WIRE = 1e-6;
-
 /** Asks of a wished-for design which limit it breaks, and what beats it. */
 export function whyNot(design: Design, limits: Limits, found: readonly Found[], cache?: StageCache): WhyNot {
   const { winding, discs, shelf = [], search } = design;
   const results = solve(design, cache);
   const placed = windingStage(winding, discs.poles);
-  const reel = shelf.find((each) => isOf(each, design));
+  const reel = reelOf(design, shelf);
   const { turnsTooMany } = results.stages.wire;
   const faults = frameFaults(design, placed, search?.magnetsInHand ?? Infinity);
   if (turnsTooMany > 0)
@@ -41,7 +38,7 @@ export function whyNot(design: Design, limits: Limits, found: readonly Found[], 
       where: 'winding.turns',
       message: `“${reel.label}” is ${short.toPrecision(2)} kg too light: ${metresOf(short, reel).toFixed(0)} m are missing.`,
     });
-  const objectives = objectivesOf(results, reel && priceOf(reel, shelf));
+  const objectives = objectivesOf(results, priceOf(reel, shelf));
   const vector = vectorOf(objectives);
   return {
     objectives,
@@ -50,9 +47,6 @@ export function whyNot(design: Design, limits: Limits, found: readonly Found[], 
     beatenBy: found.filter((each) => beats(vectorOf(each.objectives), vector)),
   };
 }
-
-const isOf = ({ metal, conductorDiameter }: Reel, { winding: { wire } }: Design) =>
-  metal === wire.metal && Math.abs(conductorDiameter - wire.conductorDiameter) < SAME_WIRE;
 
 /** Length of so much of a reel's wire. [kg → m] */
 const metresOf = (mass: number, { metal, conductorDiameter }: Reel) =>

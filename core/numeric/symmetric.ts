@@ -36,6 +36,7 @@ function ofOne(a: number, m: number): { values: number[]; vectors: Matrix } {
 }
 
 function ofTwo([[a, b], [, d]]: Matrix, [[p], [q, r]]: Matrix): { values: number[]; vectors: Matrix } {
+  // L = [[l1, 0], [below, l2]], then C = L⁻¹ A L⁻ᵀ = [[c1, cross], [cross, c2]], turned once.
   const l1 = root(p);
   const below = q / l1;
   const l2 = root(r - below * below);

@@ -4,13 +4,6 @@ import { diagonal, difference, unit, zeros } from '../numeric/vectors';
 /** Currents smaller than this share of the greatest are nothing. */
 export const NOTHING = 1e-9;
 
-/** A mode's signs, each +1, −1 or 0, as one number. */
-export function keyOf(mode: readonly number[]): number {
-  let key = 0;
-  for (let k = 0; k < mode.length; k++) key = 3 * key + mode[k] + 1;
-  return key;
-}
-
 /** How element currents u = T i come from phase currents, and what that means for the space a mode leaves them. */
 export interface Ends {
   /** Rows of T. */

@@ -1,8 +1,7 @@
 import type { Matrix } from '../numeric/symmetric';
-import { keyOf } from './ends';
 import { FAILED, firstFailure, type Level } from './events';
 import { harmonicsAt } from './harmonics';
-import { modeUnder, type Mode } from './mode';
+import { keyOf, modeUnder, type Mode } from './mode';
 import type { Waves } from './symmetry';
 import type { Topology } from './topology';
 

@@ -35,6 +35,13 @@ export interface GuardTerms {
   free: Float64Array;
 }
 
+/** A mode's signs, each +1, −1 or 0, as one number. */
+export function keyOf(mode: readonly number[]): number {
+  let key = 0;
+  for (let k = 0; k < mode.length; k++) key = 3 * key + mode[k] + 1;
+  return key;
+}
+
 const nothing = new Float64Array(0);
 
 /** Rooms for a mode, to be filled. */

@@ -1,4 +1,5 @@
-import { keyOf, NOTHING, type Ends } from './ends';
+import { NOTHING, type Ends } from './ends';
+import { keyOf } from './mode';
 import type { Bridge, DcSide, Source } from './steady-state';
 import type { Topology } from './topology';
 import { addOuter, diagonal, difference, dot, scaled, unit, zeros } from '../numeric/vectors';

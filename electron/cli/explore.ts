@@ -1,6 +1,7 @@
 import {
   bandsOf,
   defaultSearch,
+  isPriced,
   marks,
   noStanding,
   takeIn,
@@ -44,7 +45,7 @@ export async function searched(design: Design, asJson: boolean): Promise<string>
       'kWh a year': ({ objectives }) => objectives.yearEnergy / 3.6e6,
       'K below limit': ({ objectives }) => objectives.temperatureMargin,
       'controller %': ({ objectives }) => 100 * objectives.controllerMargin,
-      'wire kg or price': ({ objectives }) => objectives.cost,
+      [isPriced(design.shelf ?? []) ? 'wire price' : 'wire kg']: ({ objectives }) => objectives.cost,
     }),
   ].join('\n');
 }

@@ -14,7 +14,7 @@ export interface PreparedLimit {
 
 /** Share of the width that a label takes, at most. */
 const LABEL = 0.3;
-/** A level line's label may rather have a series that much nearer than an upright line across it. */
+/** An upright line across a level line's label counts as if every series were so much nearer. */
 const CROSSED = 0.3;
 
 /** Gives every line's label a place where nothing crosses it. */

@@ -26,7 +26,7 @@ export function createAhead<Answer>(solve: (design: Design) => Promise<Answer>) 
     }
     working = false;
   };
-  const isNext = (design: Design) => ready.length > 0 && JSON.stringify(ready[0]?.design) === JSON.stringify(design);
+  const isNext = (design: Design) => ready[0] !== undefined && JSON.stringify(ready[0].design) === JSON.stringify(design);
   return {
     /** The answer to a design, if it is there already. */
     answerTo: (design: Design): Answer | undefined => (isNext(design) ? ready[0]?.answer : undefined),

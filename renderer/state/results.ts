@@ -76,14 +76,17 @@ export function startSolving(): void {
   const solve = createSolverThread();
   const ahead = createAhead((design) => drawn().then(() => solve(design)));
   let next: Design | null = null;
+  /** Why the newest design cannot be worked out: an answer that comes later, to an older one, takes nothing away from it. */
+  let refusal = noProblems;
   const show = (design: Design, answer: Answer) => {
-    if (!answer.ok) return resultsStore.setState({ problems: answer.problems });
+    const problems = answer.ok || refusal.length > 0 ? refusal : answer.problems;
+    if (!answer.ok) return resultsStore.setState({ problems });
     const { baseline } = resultsStore.getState();
     const isSaved = designStore.getState().saved === design;
     resultsStore.setState({
       results: answer.results,
       solvedFor: design,
-      problems: noProblems,
+      problems,
       baseline: isSaved ? answer.results : baseline,
     });
   };
@@ -98,9 +101,10 @@ export function startSolving(): void {
   };
   const offer = (design: Design) => {
     const read = readDesign(design);
+    refusal = read.ok ? noProblems : read.problems;
     if (!read.ok) {
       next = null;
-      resultsStore.setState({ problems: read.problems });
+      resultsStore.setState({ problems: refusal });
       return;
     }
     const { busy } = resultsStore.getState();

@@ -32,7 +32,7 @@ test('search gives the front that core finds on one thread, best marks first', (
     all.map(({ candidate, objectives }) => JSON.stringify({ candidate, objectives })).sort();
   expect(texts(front)).toEqual(texts(whole.front.items));
   expect(front.map(({ mark }) => mark)).toEqual(front.map(({ mark }) => mark).sort((a, b) => b - a));
-  expect(gapwright('search', file)).toMatch(/^304 machines: .*\n\nFront\n +mark % .*turns .*cut-in m\/s/);
+  expect(gapwright('search', file)).toMatch(/^304 machines: .*\n\nFront\n +mark % .*turns .*cut-in m\/s.* wire kg\n/);
 });
 
 test('spread gives bands about the design as drawn', () => {

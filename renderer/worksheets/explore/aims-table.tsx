@@ -8,7 +8,7 @@ import { QuantityCell } from '../../parts/quantity-cell';
 import { useUnits } from '../../parts/unit-preferences';
 import { setFault, settleEntry, useDesign } from '../../state/design';
 import { entryUnit } from '../../units';
-import { objectivesFor } from './machine-words';
+import { weighedBy } from './machine-words';
 import { editSearch, searchOf } from './search-entries';
 
 /** What machines are weighed by: the limit each must keep to, and how much it counts in the order of the table. */
@@ -36,7 +36,7 @@ export function AimsTable({ design }: { design: Design }) {
         </TableRow>
       </TableHead>
       <TableBody>
-        {objectivesFor(design).map(({ id, label, unit: kind, best, meaning }) => {
+        {weighedBy(design).map(({ id, label, unit: kind, best, meaning }) => {
           const unit = entryUnit(kind, units);
           const quantity = { label, unit: kind, meaning };
           const cell = (of: 'limits' | 'weights', name: string) => {

@@ -2,14 +2,14 @@ import Box from '@mui/material/Box';
 import NativeSelect from '@mui/material/NativeSelect';
 import { useTheme } from '@mui/material/styles';
 import { useState, type PointerEvent } from 'react';
-import { type Design, type Found, type ObjectiveId, type Objectives } from '../../../core';
+import type { Design, Found, ObjectiveId, Objectives } from '../../../core';
 import { axisLabel } from '../../drawing/chart';
 import { Plate, Tool } from '../../drawing/plate';
 import { scaleFor, type Scale } from '../../drawing/scale';
 import { boxStyle } from '../../parts/box-style';
 import { useUnits } from '../../parts/unit-preferences';
 import { format, inEntryUnit, type UnitPreferences } from '../../units';
-import { nameOf, objectiveOf, objectivesFor } from './machine-words';
+import { nameOf, objectiveOf, weighedBy } from './machine-words';
 
 /** A rectangle on the chart in two objectives, SI. */
 export interface Brush {
@@ -92,7 +92,7 @@ export function FrontChart({ design, found, own, brush, onBrush, onOpen }: Props
       }
       note={
         told
-          ? `${nameOf(told.candidate)}: ${objectivesFor(design)
+          ? `${nameOf(told.candidate)}: ${weighedBy(design)
               .map((o) => `${o.label.toLowerCase()} ${format(told.objectives[o.id], o.unit, units, 3)}`)
               .join(', ')}.`
           : 'Each dot is a machine that no other beats in every respect. Drag to pick out a part of them; click a dot to open that machine. The ring is the design on screen.'
@@ -188,7 +188,7 @@ function AxisChoice({ label, design, value, onChange }: AxisChoiceProps) {
         inputProps={{ 'aria-label': `${label} axis` }}
         sx={[boxStyle as object, { width: 150 }]}
       >
-        {objectivesFor(design).map((each) => (
+        {weighedBy(design).map((each) => (
           <option key={each.id} value={each.id}>
             {each.label}
           </option>

@@ -6,11 +6,11 @@ import TableHead from '@mui/material/TableHead';
 import TableRow from '@mui/material/TableRow';
 import TableSortLabel from '@mui/material/TableSortLabel';
 import { memo, useMemo, useState } from 'react';
-import { marks, objectives, type Design, type Found } from '../../../core';
+import { marks, type Design, type Found, type Objective } from '../../../core';
 import { useUnits } from '../../parts/unit-preferences';
 import { format, type UnitPreferences } from '../../units';
 import { choiceWord } from '../../words';
-import { columnsThatDiffer, frameWord, nameOf, objectivesFor } from './machine-words';
+import { columnsThatDiffer, frameWord, nameOf, weighedBy } from './machine-words';
 import { searchOf } from './search-entries';
 
 interface Props {
@@ -28,17 +28,18 @@ export function FrontTable({ design, found, onOpen }: Props) {
   const [sort, setSort] = useState<{ id: string; down: boolean }>({ id: 'mark', down: true });
   const [lines, setLines] = useState(FIRST_LINES);
   const { weights } = searchOf(design);
+  const weighed = useMemo(() => weighedBy(design), [design]);
   const rows = useMemo(() => {
     const marked = marks(
       found.map((each) => each.objectives),
       weights ?? {},
     );
     const all = found.map((each, i) => ({ each, mark: marked[i] ?? 0 }));
-    const objective = objectives.find(({ id }) => id === sort.id);
+    const objective = weighed.find(({ id }) => id === sort.id);
     const value = ({ each, mark }: (typeof all)[number]) =>
       objective ? each.objectives[objective.id] : sort.id === 'turns' ? each.candidate.turns : mark;
     return all.sort((a, b) => (sort.down ? -1 : 1) * (value(a) - value(b)));
-  }, [found, weights, sort]);
+  }, [found, weights, weighed, sort]);
   const names = columnsThatDiffer(found, units).join();
   const differing = useMemo(() => names.split(',').filter(Boolean), [names]);
   const head = (id: string, label: string, downFirst: boolean) => (
@@ -67,13 +68,13 @@ export function FrontTable({ design, found, onOpen }: Props) {
                 {column}
               </TableCell>
             ))}
-            {objectivesFor(design).map(({ id, label, best }) => head(id, label, best === 'most'))}
+            {weighed.map(({ id, label, best }) => head(id, label, best === 'most'))}
             <TableCell component="td" />
           </TableRow>
         </TableHead>
         <TableBody>
           {rows.slice(0, lines).map(({ each, mark }) => (
-            <Row key={JSON.stringify(each.candidate)} {...{ design, units, each, differing, onOpen }} mark={Math.round(100 * mark)} />
+            <Row key={JSON.stringify(each.candidate)} {...{ weighed, units, each, differing, onOpen }} mark={Math.round(100 * mark)} />
           ))}
         </TableBody>
       </Table>
@@ -82,7 +83,8 @@ export function FrontTable({ design, found, onOpen }: Props) {
   );
 }
 
-interface RowProps extends Pick<Props, 'design' | 'onOpen'> {
+interface RowProps extends Pick<Props, 'onOpen'> {
+  weighed: readonly Objective[];
   units: UnitPreferences;
   each: Found;
   mark: number;
@@ -90,7 +92,7 @@ interface RowProps extends Pick<Props, 'design' | 'onOpen'> {
 }
 
 /** Machines come in while a search runs; the lines that stay are left alone. */
-const Row = memo(function Row({ design, units, each, mark, differing, onOpen }: RowProps) {
+const Row = memo(function Row({ weighed, units, each, mark, differing, onOpen }: RowProps) {
   const { candidate, objectives: values } = each;
   return (
     <TableRow hover>
@@ -104,7 +106,7 @@ const Row = memo(function Row({ design, units, each, mark, differing, onOpen }: 
           {frameWord(column, candidate, units)}
         </TableCell>
       ))}
-      {objectivesFor(design).map((objective) => (
+      {weighed.map((objective) => (
         <TableCell key={objective.id} align="right" style={{ whiteSpace: 'nowrap' }}>
           {format(values[objective.id], objective.unit, units, 3)}
         </TableCell>

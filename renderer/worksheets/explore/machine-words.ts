@@ -1,15 +1,11 @@
-import { objectives, type Candidate, type Design, type Found, type Objective, type ObjectiveId } from '../../../core';
+import { objectivesFor, type Candidate, type Design, type Found, type Objective, type ObjectiveId } from '../../../core';
 import { format, type UnitPreferences } from '../../units';
 import { choiceWord } from '../../words';
 
-/** What machines are weighed by, in this design's words: the price of the wire counts only where every reel has one, else its mass. */
-export function objectivesFor({ shelf = [] }: Design): readonly Objective[] {
-  const isPriced = shelf.length > 0 && shelf.every(({ price }) => price !== undefined);
-  return isPriced ? objectives.map((each) => (each.id === 'cost' ? { ...each, label: 'Price of wire', unit: 'price' } : each)) : objectives;
-}
+/** What a design's machines are weighed by. */
+export const weighedBy = ({ shelf = [] }: Design): readonly Objective[] => objectivesFor(shelf);
 
-export const objectiveOf = (id: ObjectiveId, design: Design): Objective =>
-  objectivesFor(design).find((each) => each.id === id) as Objective;
+export const objectiveOf = (id: ObjectiveId, design: Design): Objective => weighedBy(design).find((each) => each.id === id) as Objective;
 
 /** A machine of the search in a line, as steps to undo and rows of tables name it. */
 export const nameOf = ({ reel, inHand, turns, connection }: Candidate): string =>

@@ -7,13 +7,13 @@ import { SpreadPanel } from './spread-panel';
 import { WhyNotPanel } from './why-not-panel';
 
 /** The reels in hand, what can be built from them, and how surely. */
-export function Panel({ results }: FigureProps) {
+export function Panel({ design, results }: FigureProps) {
   const reels = useDesign((s) => s.design.shelf);
   return (
     <>
       <Shelf reels={reels ?? []} />
       <SearchEntries />
-      <SearchPanel results={results} />
+      <SearchPanel design={design} results={results} />
       <WhyNotPanel />
       <InversePanel results={results} />
       <SpreadPanel />

@@ -1,6 +1,6 @@
 import Box from '@mui/material/Box';
 import { memo, useCallback, useDeferredValue, useMemo, useState } from 'react';
-import { objectivesOf, searchSize, type Found } from '../../../core';
+import { objectivesOf, priceOf, reelOf, searchSize, type Design, type Found } from '../../../core';
 import { Section } from '../../parts/section';
 import { settleEntry, useDesign } from '../../state/design';
 import type { FigureProps } from '../worksheet';
@@ -53,7 +53,7 @@ export function SearchEntries() {
 }
 
 /** The search at work, and the machines that no other beats. */
-export function SearchPanel({ results }: Pick<FigureProps, 'results'>) {
+export function SearchPanel({ design: solvedFor, results }: Pick<FigureProps, 'design' | 'results'>) {
   const design = useDesign((s) => s.design);
   const isBlocked = useDesign((s) => Object.keys(s.faults).length > 0);
   const work = useWork((s) => s.search);
@@ -69,7 +69,9 @@ export function SearchPanel({ results }: Pick<FigureProps, 'results'>) {
           : waiting(size, work)}
       </WorkBar>
       {work?.fault && <Box sx={{ color: 'error.main', pb: 1 }}>{work.fault}</Box>}
-      {shown && shown.found.length > 0 && <Machines work={shown} results={results} isOutdated={isOutdated(shown.design, design)} />}
+      {shown && shown.found.length > 0 && (
+        <Machines work={shown} solvedFor={solvedFor} results={results} isOutdated={isOutdated(shown.design, design)} />
+      )}
     </Section>
   );
 }
@@ -86,14 +88,17 @@ function waiting(size: number, work: SearchWork | null): string {
   return `Of ${count(done)} machines ${count(solved)} were worked out in ${seconds.toFixed(1)} s${struck.length ? `; ${struck.join(', ')}` : ''}. ${found.length === 0 ? 'None keeps to the limits.' : `${count(found.length)} keep to the limits and are beaten by no other.`}`;
 }
 
+interface MachinesProps extends Pick<FigureProps, 'results'> {
+  work: SearchWork;
+  solvedFor: Design;
+  isOutdated: boolean;
+}
+
 /** Remembered, so that the bar above moves and stops without the chart and the table being drawn again. */
-const Machines = memo(function Machines({
-  work,
-  results,
-  isOutdated: outdated,
-}: { work: SearchWork; isOutdated: boolean } & Pick<FigureProps, 'results'>) {
+const Machines = memo(function Machines({ work, solvedFor, results, isOutdated: outdated }: MachinesProps) {
   const [brush, setBrush] = useState<Brush | null>(null);
   const { design, found } = work;
+  const { shelf = [] } = design;
   const picked = useMemo(() => (brush ? found.filter((one) => isBrushed(one, brush)) : found), [brush, found]);
   const open = useCallback(({ candidate }: Found) => openMachine(design, candidate), [design]);
   return (
@@ -103,19 +108,19 @@ const Machines = memo(function Machines({
           The design has been changed since; search again to have its own machines.
         </Box>
       )}
-      <FrontChart design={design} found={found} own={ownOf(results, design)} brush={brush} onBrush={setBrush} onOpen={open} />
+      <Box sx={{ maxWidth: 1100 }}>
+        <FrontChart
+          design={design}
+          found={found}
+          own={objectivesOf(results, priceOf(reelOf(solvedFor, shelf), shelf))}
+          brush={brush}
+          onBrush={setBrush}
+          onOpen={open}
+        />
+      </Box>
       <Box sx={{ overflowX: 'auto', pt: 1 }}>
         <FrontTable design={design} found={picked} onOpen={open} />
       </Box>
     </>
   );
 });
-
-/** The design on screen, weighed by what the search weighs by. Its wire's price is not known unless a reel holds it. */
-function ownOf(results: FigureProps['results'], { shelf = [], winding }: FigureProps['design']) {
-  const priced = shelf.length > 0 && shelf.every(({ price }) => price !== undefined);
-  const reel = shelf.find(
-    ({ conductorDiameter, metal }) => metal === winding.wire.metal && Math.abs(conductorDiameter - winding.wire.conductorDiameter) < 1e-6,
-  );
-  return objectivesOf(results, priced ? (reel?.price ?? NaN) : undefined);
-}

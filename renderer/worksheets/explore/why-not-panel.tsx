@@ -6,7 +6,7 @@ import { Section } from '../../parts/section';
 import { useUnits } from '../../parts/unit-preferences';
 import { useDesign } from '../../state/design';
 import { format, told, type UnitPreferences } from '../../units';
-import { nameOf, objectiveOf, objectivesFor } from './machine-words';
+import { nameOf, objectiveOf, weighedBy } from './machine-words';
 import { openMachine } from './open-machine';
 import { answerTo } from './threads';
 import { useWork } from './work';
@@ -92,7 +92,7 @@ function Verdict({ why, design, isSearched }: { why: WhyNot; design: Design; isS
 
 /** Where the other is better, and by how much it stands there. */
 function gains({ objectives: own }: WhyNot, other: WhyNot['objectives'], design: Design, units: UnitPreferences): string {
-  return objectivesFor(design)
+  return weighedBy(design)
     .filter(({ id, best }) => (best === 'least' ? other[id] < own[id] : other[id] > own[id]))
     .map((objective) => {
       const shown = (v: number) => format(v, objective.unit, units, 3);

@@ -8,7 +8,7 @@ import { createEvaluator, type Found } from '../../../core/explore/evaluate';
 import { beats } from '../../../core/explore/front';
 import { designOf } from '../../../core/explore/geometry';
 import { breaches, marks } from '../../../core/explore/limits';
-import { objectives, objectivesOf, vectorOf } from '../../../core/explore/objectives';
+import { objectives, objectivesFor, objectivesOf, vectorOf } from '../../../core/explore/objectives';
 import { createSearch, limitsOf, noStanding, searchAll, takeIn } from '../../../core/explore/search';
 import { searchSpace, type Candidate } from '../../../core/explore/space';
 import { whyNot } from '../../../core/explore/why-not';
@@ -158,6 +158,13 @@ test('tighter limits afterwards leave what a search with those limits finds', ()
   expect(narrow.length).toBeLessThan(wide.length);
 });
 
+test('wire is weighed by its price only where every reel has one', () => {
+  const { shelf: [reel] = [] } = demo('shed-light');
+  const weighed = (...prices: (number | undefined)[]) => objectivesFor(prices.map((price) => ({ ...reel, price }))).at(-1);
+  expect(weighed(16, 17)).toMatchObject({ id: 'cost', label: 'Price of wire', unit: 'price' });
+  for (const prices of [[16, undefined], []]) expect(weighed(...prices)).toMatchObject({ id: 'cost', label: 'Wire', unit: 'mass' });
+});
+
 test('marks follow the weights', () => {
   const values = (cutInWind: number, yearEnergy: number) => ({ cutInWind, yearEnergy, temperatureMargin: 1, controllerMargin: 1, cost: 1 });
   const all = [values(2, 10), values(4, 20), values(Infinity, 15)];
@@ -192,6 +199,16 @@ describe('why not', () => {
     const [breach] = ask(hot).breaches;
     expect(breach.objective.id).toBe('temperatureMargin');
     expect(breach.value).toBeLessThan(0);
+  });
+
+  test('wire that no reel holds has a price nobody knows: it breaks no limit on it, and none is better by it', () => {
+    const { wire } = design.winding;
+    const shelf = design.shelf?.map((reel) => ({ ...reel, price: 16 }));
+    const wished = { ...wish({ wire: { ...wire, conductorDiameter: 0.001, overallDiameter: 0.0011 } }), shelf };
+    const { objectives: own } = ask(wished);
+    const cheap = { candidate: front.items[0].candidate, objectives: { ...own, cost: 1e-6 } };
+    expect(whyNot(wished, { cost: 1e-6 }, [cheap])).toMatchObject({ breaches: [], beatenBy: [] });
+    expect(whyNot({ ...design, shelf }, { cost: 1e-6 }, []).breaches.map(({ objective }) => objective.id)).toEqual(['cost']);
   });
 
   test('too few magnets', () => {
